@@ -1,0 +1,39 @@
+// The sections of a Plan in the order in which they are fixed; each needs those before it.
+#pragma once
+
+#include "layout/chooser.h"
+#include "layout/plan.h"
+
+namespace visewright::layout {
+
+/// What every section works with.
+struct Desk {
+  const design::Design& design;
+  const standards::Catalogue& catalogue;
+  Chooser& choose;
+  Plan& plan;
+  base::Faults& faults;
+
+  /// A fault of the input, at the place of a given value when there is one.
+  void wrong(std::string key, std::string what, std::string right, const base::Place* at = nullptr) const {
+    faults.push_back({base::Cause::input, at ? std::optional(*at) : std::nullopt, std::move(key), std::move(what),
+                      std::move(right)});
+  }
+  /// A material by given name or the usual one; the name is remembered under `key`. A usual name is always known.
+  const standards::MaterialRow* material(const std::string& key, const design::Maybe<std::string>& given,
+                                         const std::string& usual) const;
+};
+
+void fix_gears(Desk&);      // module, teeth, centres, meshes, phases
+void fix_hardware(Desk&);   // thread, nuts, washers, bearing
+void fix_face_width(Desk&);
+void fix_axle_bearing(Desk&);
+void fix_front_jaw(Desk&);  // boards, bevel, dog holes, and the stack up to the cover
+void fix_wheel(Desk&);
+void fix_rear(Desk&);       // rear jaw, nut block, brackets
+void fix_screw(Desk&);      // lengths, opening, cross holes
+void fix_bench(Desk&);
+void fix_cover(Desk&);  // and the axles behind it
+void fix_patterns(Desk&);
+
+}  // namespace visewright::layout
