@@ -53,7 +53,7 @@ class ValueWriter {
   ValueWriter(KeyType type, units::LengthUnit unit) : type_(type), unit_(unit) {}
 
   std::string operator()(Length length) const {
-    const std::string millimetres = units::write_number(units::in_mm(length), all_digits);
+    std::string millimetres = units::write_number(units::in_mm(length), all_digits);
     if (unit_ == units::LengthUnit::millimetre || type_ == KeyType::millimetres) return millimetres;
     const auto same = [&](const std::string& text) {
       const base::Result<Length> back = units::read_length(text, units::LengthUnit::inch, "", {});

@@ -1,9 +1,8 @@
 #include "kernel/boundary.h"
 
-#include <mutex>
-
 #include <Message.hxx>
 #include <Message_Messenger.hxx>
+#include <mutex>
 
 namespace visewright::kernel {
 

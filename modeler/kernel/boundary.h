@@ -1,11 +1,10 @@
 // The one place where exceptions of the geometry kernel become faults. Private to this folder.
 #pragma once
 
+#include <Standard_Failure.hxx>
 #include <exception>
 #include <string>
 #include <string_view>
-
-#include <Standard_Failure.hxx>
 
 #include "base/fault.h"
 

@@ -1,15 +1,11 @@
 #include "kernel/faces.h"
 
-#include <algorithm>
-#include <array>
-#include <cmath>
-#include <stdexcept>
-
 #include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRep_Builder.hxx>
-#include <Geom_Circle.hxx>
+#include <BRep_Tool.hxx>
 #include <GeomAPI_Interpolate.hxx>
+#include <Geom_Circle.hxx>
 #include <Precision.hxx>
 #include <TColStd_HArray1OfReal.hxx>
 #include <TColgp_HArray1OfPnt.hxx>
@@ -17,9 +13,13 @@
 #include <TopoDS_Edge.hxx>
 #include <TopoDS_Vertex.hxx>
 #include <TopoDS_Wire.hxx>
+#include <algorithm>
+#include <array>
+#include <cmath>
 #include <gp_Circ.hxx>
 #include <gp_Pln.hxx>
 #include <gp_Vec.hxx>
+#include <stdexcept>
 
 #include "geometry/measure.h"
 #include "kernel/boundary.h"
@@ -108,34 +108,47 @@ Handle(Geom_BSplineCurve) interpolated(const geometry::Edge& edge, const Placeme
 Handle(Geom_BSplineCurve) spline(const geometry::Edge& edge, const Placement& frame) {
   for (int points = 9; points <= 257; points = 2 * points - 1) {
     const Handle(Geom_BSplineCurve) curve = interpolated(edge, frame, points);
-if (strays_mm(*curve, edge, frame) <= spline_limit_mm) return curve;
+    if (strays_mm(*curve, edge, frame) <= spline_limit_mm) return curve;
   }
   throw std::runtime_error("no spline keeps within the limit of a curve");
 }
 
-/// An edge of the solid between two corners.
+/// An edge of the solid between two corners. Corners belong to the starts of edges, so a curve may end beside the next
+/// one's start by what a loop allows; the corner is then widened to take in both.
 struct EdgeBetween {
   const Placement& frame;
   const TopoDS_Vertex& from;
   const TopoDS_Vertex& to;
 
-  TopoDS_Edge operator()(const geometry::Line&) const { return checked(BRepBuilderAPI_MakeEdge(from, to)); }
+  TopoDS_Edge operator()(const geometry::Line&) const {
+    BRepBuilderAPI_MakeEdge make(from, to);
+    if (!make.IsDone()) throw std::runtime_error("a line has no length");
+    return make.Edge();
+  }
   TopoDS_Edge operator()(const geometry::Arc& arc) const {
     const Point out = arc.a - arc.centre;
     const geometry::Vector up = geometry::times(arc.left ? 1 : -1, frame.z_axis);
     const gp_Ax2 axes(point_of(raised(frame, arc.centre)), direction_of(up), gp_Dir(lifted_direction(frame, out)));
-    const Handle(Geom_Circle) circle = new Geom_Circle(axes, geometry::length(out));
-    return checked(BRepBuilderAPI_MakeEdge(circle, from, to, 0, std::abs(geometry::swept_rad(arc))));
+    return on(new Geom_Circle(axes, geometry::length(out)), 0, std::abs(geometry::swept_rad(arc)));
   }
   template <class Curve>
   TopoDS_Edge operator()(const Curve& curve) const {
     const Handle(Geom_BSplineCurve) s = spline(curve, frame);
-    return checked(BRepBuilderAPI_MakeEdge(s, from, to, s->FirstParameter(), s->LastParameter()));
+    return on(s, s->FirstParameter(), s->LastParameter());
   }
 
-  static TopoDS_Edge checked(BRepBuilderAPI_MakeEdge make) {
-    if (!make.IsDone()) throw std::runtime_error("an edge does not reach its corners");
-    return make.Edge();
+  TopoDS_Edge on(const Handle(Geom_Curve) & curve, double first, double last) const {
+    constexpr double most_mm = 2 * geometry::same_point_mm;
+    const double gap = BRep_Tool::Pnt(to).Distance(curve->Value(last));
+    if (!(last > first) || !(gap <= most_mm)) throw std::runtime_error("an edge does not reach its corner");
+    BRep_Builder builder;
+    if (gap > Precision::Confusion()) builder.UpdateVertex(to, gap);
+    TopoDS_Edge edge;
+    builder.MakeEdge(edge, curve, Precision::Confusion());
+    builder.Add(edge, from.Oriented(TopAbs_FORWARD));
+    builder.Add(edge, to.Oriented(TopAbs_REVERSED));
+    builder.Range(edge, first, last);
+    return edge;
   }
 };
 
@@ -153,11 +166,13 @@ TopoDS_Wire wire(const geometry::Loop& loop, const Placement& frame) {
   return made;
 }
 
-bool finite(const geometry::Loop& loop) {
-  return std::ranges::all_of(loop.edges(), [](const geometry::Edge& e) {
+/// Numbers everywhere, and an area: a loop may come from a caller who vouched for it.
+bool sound(const geometry::Loop& loop) {
+  const bool numbers = std::ranges::all_of(loop.edges(), [](const geometry::Edge& e) {
     const Point a = geometry::at(e, 0.5), b = geometry::start(e);
     return std::isfinite(a.x) && std::isfinite(a.y) && std::isfinite(b.x) && std::isfinite(b.y);
   });
+  return numbers && !loop.edges().empty() && geometry::area_mm2(loop) > 1e-9;
 }
 
 /// Whether a hole belongs to an outline: its middle points and corners are inside.
@@ -173,8 +188,8 @@ base::Result<std::vector<TopoDS_Face>> faces(const geometry::Profile& profile, c
                                              std::string_view what, std::string_view label) {
   if (!square(frame)) return failed(what, label, "the axes of its frame are not square");
   if (profile.outer.empty()) return failed(what, label, "its profile has no outline");
-  if (!std::ranges::all_of(profile.outer, finite) || !std::ranges::all_of(profile.holes, finite))
-    return failed(what, label, "its profile has a point that is not a number");
+  if (!std::ranges::all_of(profile.outer, sound) || !std::ranges::all_of(profile.holes, sound))
+    return failed(what, label, "an outline of its profile encloses nothing");
   const gp_Pln plane(axes_of(frame));
   std::vector<bool> placed(profile.holes.size(), false);
   std::vector<TopoDS_Face> made;

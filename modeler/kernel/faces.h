@@ -1,10 +1,9 @@
 // Plane faces from profiles. Private to this folder.
 #pragma once
 
-#include <vector>
-
 #include <Geom_BSplineCurve.hxx>
 #include <TopoDS_Face.hxx>
+#include <vector>
 
 #include "base/fault.h"
 #include "geometry/edge.h"

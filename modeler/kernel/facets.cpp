@@ -1,8 +1,5 @@
 #include "kernel/facets.h"
 
-#include <limits>
-#include <stdexcept>
-
 #include <BRepMesh_IncrementalMesh.hxx>
 #include <BRep_Tool.hxx>
 #include <Poly_PolygonOnTriangulation.hxx>
@@ -16,6 +13,8 @@
 #include <TopoDS_Edge.hxx>
 #include <TopoDS_Face.hxx>
 #include <TopoDS_Vertex.hxx>
+#include <limits>
+#include <stdexcept>
 
 #include "kernel/boundary.h"
 #include "kernel/solid_impl.h"

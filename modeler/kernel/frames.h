@@ -2,7 +2,6 @@
 #pragma once
 
 #include <cmath>
-
 #include <gp_Ax3.hxx>
 #include <gp_Trsf.hxx>
 

@@ -1,9 +1,5 @@
 #include "kernel/hidden_lines.h"
 
-#include <algorithm>
-#include <cmath>
-#include <tuple>
-
 #include <BRepMesh_IncrementalMesh.hxx>
 #include <BRep_Tool.hxx>
 #include <HLRAlgo_Projector.hxx>
@@ -15,7 +11,10 @@
 #include <TopoDS.hxx>
 #include <TopoDS_Edge.hxx>
 #include <TopoDS_Vertex.hxx>
+#include <algorithm>
+#include <cmath>
 #include <gp_Ax2.hxx>
+#include <tuple>
 
 #include "kernel/boundary.h"
 #include "kernel/facets.h"
@@ -39,6 +38,28 @@ void append(std::vector<Segment>& segments, const TopoDS_Shape& edges, std::size
   }
 }
 
+/// Facets of each shape made once, however often it stands somewhere.
+class Faceted {
+ public:
+  explicit Faceted(double deflection_mm) : deflection_mm_(deflection_mm) {}
+
+  TopoDS_Shape placed(const PlacedSolid& solid) {
+    const TopoDS_Shape& shape = shape_of(solid.solid);
+    auto known = std::ranges::find_if(made_, [&](const auto& pair) { return pair.first.IsEqual(shape); });
+    if (known == made_.end()) {
+      // A copy: facets are kept inside a shape, and this one may be in use elsewhere.
+      const TopoDS_Shape copy = own_copy(shape);
+      BRepMesh_IncrementalMesh(copy, deflection_mm_, Standard_False, facet_turn_rad, Standard_False);
+      known = made_.insert(made_.end(), {shape, copy});
+    }
+    return known->second.Moved(TopLoc_Location(motion_to(solid.where)));
+  }
+
+ private:
+  double deflection_mm_;
+  std::vector<std::pair<TopoDS_Shape, TopoDS_Shape>> made_;
+};
+
 /// By solid and place; the kernel's own order is nobody's promise. An edge between two faces comes once from each.
 void put_in_order(std::vector<Segment>& segments) {
   const auto key = [](const Segment& s) {
@@ -56,12 +77,10 @@ base::Result<std::vector<Segment>> hidden_lines(std::span<const PlacedSolid> sol
                                                 double deflection_mm, std::string_view label) {
   return guarded("picture", label, [&]() -> base::Result<std::vector<Segment>> {
     Handle(HLRBRep_PolyAlgo) eye = new HLRBRep_PolyAlgo();
+    Faceted faceted(deflection_mm);
     std::vector<TopoDS_Shape> placed;
     for (const PlacedSolid& solid : solids) {
-      // A copy: facets are kept inside a shape, and this one may be in use elsewhere.
-      TopoDS_Shape shape = own_copy(shape_of(solid.solid));
-      BRepMesh_IncrementalMesh(shape, deflection_mm, Standard_False, facet_turn_rad, Standard_False);
-      placed.push_back(shape.Moved(TopLoc_Location(motion_to(solid.where))));
+      placed.push_back(faceted.placed(solid));
       eye->Load(placed.back());
     }
     eye->Projector(HLRAlgo_Projector(axes_of(view).Ax2()));

@@ -1,8 +1,5 @@
 #include "kernel/solid.h"
 
-#include <cmath>
-#include <vector>
-
 #include <BRepBuilderAPI_Copy.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakePrism.hxx>
@@ -10,8 +7,10 @@
 #include <BRep_Builder.hxx>
 #include <TopLoc_Location.hxx>
 #include <TopoDS_Compound.hxx>
+#include <cmath>
 #include <gp_Ax1.hxx>
 #include <gp_Vec.hxx>
+#include <vector>
 
 #include "kernel/boundary.h"
 #include "kernel/faces.h"
@@ -68,18 +67,24 @@ base::Result<Solid> prism(const geometry::Profile& profile, const geometry::Plac
   });
 }
 
-base::Result<Solid> revolution(const geometry::Profile& half_section_r_z, const geometry::Placement& axis,
-                               std::string_view label) {
+base::Result<Solid> revolution(const geometry::Profile& half_section_r_z, const geometry::Placement& whole_axis,
+                               Sweep sweep, std::string_view label) {
   return guarded("turned body", label, [&]() -> base::Result<Solid> {
     const auto section = on_one_side(half_section_r_z, label);
     if (!section) return base::passed_on(section.error());
+    const geometry::Placement axis = geometry::turned_about_z(whole_axis, sweep.from_rad);
+    const double angle = sweep.to_rad - sweep.from_rad;
+    if (!(angle > 0)) return failed("turned body", label, "it is not turned at all");
     // The section's y is the axis, so its plane faces along x × z.
     const geometry::Placement plane{axis.origin_mm, axis.x_axis, geometry::cross(axis.x_axis, axis.z_axis)};
     auto flat = faces(*section, plane, "turned body", label);
     if (!flat) return base::passed_on(std::move(flat.error()));
     const gp_Ax1 about(point_of(axis.origin_mm), direction_of(axis.z_axis));
     std::vector<TopoDS_Shape> pieces;
-    for (const TopoDS_Face& face : *flat) pieces.push_back(BRepPrimAPI_MakeRevol(face, about).Shape());
+    for (const TopoDS_Face& face : *flat) {
+      const bool full = angle >= 2 * units::pi - 1e-12;
+      pieces.push_back(full ? BRepPrimAPI_MakeRevol(face, about).Shape() : BRepPrimAPI_MakeRevol(face, about, angle).Shape());
+    }
     return together(pieces);
   });
 }

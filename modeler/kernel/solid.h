@@ -9,6 +9,7 @@
 #include "base/fault.h"
 #include "geometry/loop.h"
 #include "geometry/placement.h"
+#include "units/quantity.h"
 
 namespace visewright::kernel {
 
@@ -35,10 +36,19 @@ class Solid {
 [[nodiscard]] base::Result<Solid> prism(const geometry::Profile&, const geometry::Placement& frame, double from_mm,
                                         double to_mm, std::string_view label);
 
-/// The half section turned a full turn about z of `axis`: profile x is the radius, y the height along z. A fault when a
-/// point has a negative radius. Law: volume = 2π × the profile's area × the radius of its centroid (Pappus).
+/// From where to where a section is turned, anticlockwise from the x axis of its frame; all the way round by itself.
+struct Sweep {
+  double from_rad = 0, to_rad = 2 * units::pi;
+};
+
+/// The half section turned about z of `axis`: profile x is the radius, y the height along z. A fault when a point has a
+/// negative radius. Law: volume = swept angle × the profile's area × the radius of its centroid (Pappus).
 [[nodiscard]] base::Result<Solid> revolution(const geometry::Profile& half_section_r_z,
-                                             const geometry::Placement& axis, std::string_view label);
+                                             const geometry::Placement& axis, Sweep, std::string_view label);
+[[nodiscard]] inline base::Result<Solid> revolution(const geometry::Profile& half_section_r_z,
+                                                    const geometry::Placement& axis, std::string_view label) {
+  return revolution(half_section_r_z, axis, Sweep{}, label);
+}
 
 /// A box on the z side of a plane, to cut with: it reaches `reach_mm` from the plane's origin to every side.
 [[nodiscard]] base::Result<Solid> behind(const geometry::Placement& plane, double reach_mm, std::string_view label);
@@ -68,10 +78,11 @@ class Solid {
 struct Box3 {
   geometry::Vector low{}, high{};
 };
-/// The tight box, from surfaces and curves and not from facets.
+/// The tight box, from surfaces and curves and not from facets; larger by up to 1e-6 mm.
 [[nodiscard]] base::Result<Box3> box(const Solid&, std::string_view label);
 
-/// What there is to know about a finished solid.
+/// What there is to know about a finished solid. Volume and area are within a millionth on plane and round faces, and
+/// within a hundred-thousandth on bodies with splines, such as gears.
 struct Measures {
   double volume_mm3 = 0;
   double area_mm2 = 0;

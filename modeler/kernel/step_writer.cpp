@@ -1,10 +1,5 @@
 #include "kernel/step_writer.h"
 
-#include <map>
-#include <mutex>
-#include <sstream>
-#include <stdexcept>
-
 #include <APIHeaderSection_MakeHeader.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
 #include <IFSelect_ReturnStatus.hxx>
@@ -37,6 +32,10 @@
 #include <XCAFDoc_ShapeTool.hxx>
 #include <XSControl_TransferWriter.hxx>
 #include <XSControl_WorkSession.hxx>
+#include <map>
+#include <mutex>
+#include <sstream>
+#include <stdexcept>
 
 #include "kernel/boundary.h"
 #include "kernel/frames.h"
@@ -86,7 +85,7 @@ TopoDS_Shape unshared(const Solid& body) {
 /// One writing of one document.
 class Writing {
  public:
-  Writing(const StepDocument& document, Schema schema) : document_(document), settings_(schema) {}
+  Writing(const StepDocument& document, Schema schema) : document_(document), schema_(schema), settings_(schema) {}
 
   std::string file() {
     build();
@@ -139,7 +138,7 @@ class Writing {
     for (Standard_Integer i = 1; i <= model_->NbEntities(); ++i) {
       const auto product = Handle(StepBasic_Product)::DownCast(model_->Value(i));
       if (product.IsNull()) continue;
-const std::size_t index = by_name.at(product->Name()->ToCString());
+      const std::size_t index = by_name.at(product->Name()->ToCString());
       product->SetId(text(texts_.stand_in(document_.products()[index].item)));
     }
   }
@@ -174,7 +173,7 @@ const std::size_t index = by_name.at(product->Name()->ToCString());
     }
   }
 
-  void add_presentation(STEPConstruct_Styles& styles, const Handle(StepRepr_RepresentationContext)& context) {
+  void add_presentation(STEPConstruct_Styles& styles, const Handle(StepRepr_RepresentationContext) & context) {
     Handle(StepVisual_MechanicalDesignGeometricPresentationRepresentation) presentation;
     if (!styles.CreateMDGPR(context, presentation)) throw std::runtime_error("a colour was not taken over");
     model_->AddWithRefs(presentation);
@@ -200,6 +199,12 @@ const std::size_t index = by_name.at(product->Name()->ToCString());
     head.SetOriginatingSystem(text(texts_.stand_in(header.originating_system)));
     head.SetAuthorisation(text(""));
     head.SetDescription(list(header.description));
+    // The kernel's own name of the second schema has a stray full stop in it.
+    if (schema_ == Schema::ap242) {
+      Handle(Interface_HArray1OfHAsciiString) name = new Interface_HArray1OfHAsciiString(1, 1);
+      name->SetValue(1, text("AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF { 1 0 10303 442 1 1 4 }"));
+      head.SetSchemaIdentifiers(name);
+    }
     head.Apply(model_);
   }
 
@@ -214,6 +219,7 @@ const std::size_t index = by_name.at(product->Name()->ToCString());
   }
 
   const StepDocument& document_;
+  Schema schema_;
   Settings settings_;
   Texts texts_;
   Handle(TDocStd_Document) tree_;

@@ -35,13 +35,9 @@ void fix_apron(Desk& d) {
   auto& b = plan.bench;
   const auto& given = d.design.bench.apron;
   auto& c = d.choose;
-  b.has_apron = given.thickness || given.height || given.setback || given.doubler;
   b.has_doubler = given.doubler && given.doubler->value > units::mm(0);
   b.apron_thickness = c.length(rules::apron_thickness, given.thickness, 25);
   b.apron_height = c.length(rules::apron_height, given.height, 100);
-  const double setback = given.setback ? units::in_mm(given.setback->value) : -plan.rear_nut.rear_out.mm() + 10;
-  const Size kept = c.length(rules::apron_setback, given.setback, setback, {plan.rear_nut.rear_out.id});
-  b.apron_front_out = c.named(rules::apron_setback, "bench.apron.front_out", -setback, {kept.id});
   b.doubler = c.length(rules::doubler, given.doubler, 0);
   b.apron_hole = c.derived(rules::apron_hole, plan.screw.stop_length.mm() + 8, {plan.screw.stop_length.id});
 }

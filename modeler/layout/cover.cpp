@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "layout/rules_jaw.h"
+#include "layout/rules_screw.h"
 #include "layout/sections.h"
 
 namespace visewright::layout {
@@ -60,7 +61,7 @@ void fix_axle_bearing(Desk& d) {
   const bool large = plan.train.module.mm() >= 2.5;
   const double usual = c.inch() ? (large ? 12.7 : 9.525) : (large ? 12.0 : 8.0);
   axle.diameter = c.length(rules::axle_diameter, d.design.axle.diameter, usual);
-  const auto* row = d.catalogue.bearing_for_bore(axle.diameter.value, 1.75 * axle.diameter.value);
+  const auto* row = usual_bearing(d.catalogue, axle.diameter.value);
   if (!row) {
     d.wrong("axle.diameter", "no bearing of the catalogue has this bore", "the bore of a bearing in `catalogue bearings`",
             place_of(d.design.axle.diameter));
@@ -68,12 +69,12 @@ void fix_axle_bearing(Desk& d) {
   }
   auto& b = axle.bearing;
   b.row = row;
-  b.bore = c.catalogue(rules::axle_diameter, "axle.bearing.bore", row->bore);
-  b.outside = c.catalogue(rules::axle_diameter, "axle.bearing.outside", row->outside);
-  b.width = c.catalogue(rules::axle_diameter, "axle.bearing.width", row->width_shielded);
+  b.bore = c.catalogue(rules::bearing_size, "axle.bearing.bore", row->bore);
+  b.outside = c.catalogue(rules::bearing_size, "axle.bearing.outside", row->outside);
+  b.width = c.catalogue(rules::bearing_size, "axle.bearing.width", row->width_shielded);
   const double wall = b.outside.mm() - b.bore.mm();
-  b.inner_land = c.named(rules::spacer_outside, "axle.bearing.inner_land", b.bore.mm() + 0.3 * wall, {b.bore.id});
-  b.outer_land = c.named(rules::spacer_outside, "axle.bearing.outer_land", b.outside.mm() - 0.3 * wall, {b.bore.id});
+  b.inner_land = c.named(rules::inner_land, "axle.bearing.inner_land", b.bore.mm() + 0.3 * wall, {b.bore.id, b.outside.id});
+  b.outer_land = c.named(rules::outer_land, "axle.bearing.outer_land", b.outside.mm() - 0.3 * wall, {b.bore.id, b.outside.id});
 }
 
 void fix_axles(Desk& d) {

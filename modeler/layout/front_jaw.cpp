@@ -104,15 +104,17 @@ void fix_outline(Desk& d) {
   jaw.bevel_depth = c.length(rules::bevel_depth, given.bevel.depth, c.up(0.6 * (jaw.backing.mm() + jaw.gear_layer.mm()), 5, 8));
 }
 
-std::vector<double> usual_dogs(const Plan& plan) {
-  std::vector<double> list;
-  const auto& gears = plan.train.gears;
+/// Midway between two axles, 25 mm or more from a screw and 75 mm or more from the hole before.
+void usual_dogs(Desk& d) {
+  const auto& gears = d.plan.train.gears;
+  auto& list = d.plan.front_jaw.dog_x;
   for (std::size_t i = 0; i + 1 < gears.size(); ++i) {
-    const double x = (gears[i].centre_x.mm() + gears[i + 1].centre_x.mm()) / 2;
+    const Size &left = gears[i].centre_x, &right = gears[i + 1].centre_x;
+    const double x = (left.mm() + right.mm()) / 2;
     const bool clear = std::abs(x - gears.front().centre_x.mm()) >= 25 && std::abs(x - gears.back().centre_x.mm()) >= 25;
-    if (clear && (list.empty() || x - list.back() >= 75)) list.push_back(x);
+    if (clear && (list.empty() || x - list.back().mm() >= 75))
+      list.push_back(d.choose.named(rules::dog_x, "front_jaw.dog_holes.x " + std::to_string(list.size() + 1), x, {left.id, right.id}));
   }
-  return list;
 }
 
 void fix_dogs(Desk& d) {
@@ -128,8 +130,7 @@ void fix_dogs(Desk& d) {
       jaw.dog_x.push_back(c.ledger().length("front_jaw.dog_holes.x " + std::to_string(jaw.dog_x.size() + 1), x,
                                             reasons::Basis::given, rules::dog_x, {}, given->place));
   } else {
-    for (const double x : usual_dogs(d.plan))
-      jaw.dog_x.push_back(c.named(rules::dog_x, "front_jaw.dog_holes.x " + std::to_string(jaw.dog_x.size() + 1), x));
+    usual_dogs(d);
   }
   const double land = thickness - jaw.bevel_depth.mm();
   const bool needed = !jaw.dog_x.empty() && from_face + jaw.dog_diameter.mm() / 2 + 5 > land;

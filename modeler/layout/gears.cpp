@@ -123,18 +123,19 @@ void fix_meshes(Desk& d) {
 void fix_places(Desk& d) {
   auto& t = d.plan.train;
   auto& c = d.choose;
-  double span = 0;
-  for (const Mesh& m : t.meshes) span += m.centre_distance.mm();
-  t.spacing = c.derived(rules::spacing, span);
+  std::vector<Size> from_left{c.named(rules::left_screw, "train.gears 1 from_left", 0)};
+  for (std::size_t i = 0; i < t.meshes.size(); ++i) {
+    const Size &before = from_left.back(), &step = t.meshes[i].centre_distance;
+    from_left.push_back(c.named(rules::from_left, "train.gears " + std::to_string(i + 2) + " from_left", before.mm() + step.mm(), {before.id, step.id}));
+  }
+  t.spacing = c.derived(rules::spacing, from_left.back().mm(), {from_left.back().id});
   std::vector<int> teeth;
   for (const Gear& g : t.gears) teeth.push_back(g.teeth.value);
   const auto phases = formulas::phases_rad(teeth);
-  double x = -span / 2;
   for (std::size_t i = 0; i < t.gears.size(); ++i) {
     const std::string at = "train.gears " + std::to_string(i + 1) + " ";
-    t.gears[i].centre_x = c.named(rules::centre_x, at + "centre_x", x, {t.spacing.id});
+    t.gears[i].centre_x = c.named(rules::centre_x, at + "centre_x", from_left[i].mm() - t.spacing.mm() / 2, {from_left[i].id, t.spacing.id});
     t.gears[i].phase = c.ledger().angle(at + "phase", units::radians(phases[i]), reasons::Basis::derived, rules::phase);
-    if (i < t.meshes.size()) x += t.meshes[i].centre_distance.mm();
   }
 }
 
@@ -151,6 +152,9 @@ void draw_outlines(Desk& d) {
       shape.pressure_angle_rad = t.pressure_angle.rad();
       shape.shift = g.shift.value;
       shape.thinning_mm = g.thinning.mm();
+      // A steep rack has no room for the usual rounding; a trace less than the full round leaves a strip of root circle.
+      const double rounding = formulas::rack_tip_radius_mm(formula_gear(t, g)) / shape.module_mm;
+      if (rounding < shape.tip_rounding) shape.tip_rounding = 0.999 * rounding;
       auto loop = gear_outline(shape);
       if (!loop) {
         d.wrong("train.teeth", loop.error().front().wrong, loop.error().front().right, &d.design.train.teeth.place);

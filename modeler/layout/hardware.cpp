@@ -24,7 +24,7 @@ const standards::BearingRow* wheel_bearing(const standards::Catalogue& catalogue
     if (inch_series != inch || units::in_mm(row.bore) > limit_mm) continue;
     if (!best || row.bore > best->bore) best = &row;
   }
-  return best ? catalogue.bearing_for_bore(best->bore, 1.75 * best->bore) : nullptr;
+  return best ? usual_bearing(catalogue, best->bore) : nullptr;
 }
 
 void fix_nuts(Desk& d) {
@@ -63,19 +63,18 @@ void fix_collar(Desk& d) {
   c.pin = d.choose.length(rules::collar_pin, given.pin, d.choose.inch() ? d.choose.up(0.25 * rod, 1, 4) : std::round(0.25 * rod), {id});
   c.pin_length = d.choose.derived(rules::collar_pin_length, c.across_flats.mm() - 0.5, {c.across_flats.id});
   c.hexagon = d.choose.derived(rules::hexagon, c.across_flats.mm() + 0.2, {c.across_flats.id});
-  c.hexagon_depth = d.choose.derived(rules::hexagon_depth, c.nut_height.mm() + 0.5, {c.nut_height.id});
   c.flange_recess = d.choose.derived(rules::flange_recess, c.flange_outside.mm() + 1, {c.flange_outside.id});
   c.front_bore = d.choose.derived(rules::front_bore, rod + 0.6, {id});
 }
 
 void fix_bearing(Desk& d) {
   auto& plan = d.plan;
-  const double root = units::in_mm(plan.screw.thread->root);
+  const Size root = d.choose.catalogue(rules::thread_root, "screw.thread_root", plan.screw.thread->root);
   const bool inch_rod = plan.screw.thread->family == standards::ThreadFamily::unified ||
                         plan.screw.thread->family == standards::ThreadFamily::acme;
   const auto& bore = d.design.drive.wheel.bore;
-  const auto* row = bore ? d.catalogue.bearing_for_bore(bore->value, 1.75 * bore->value)
-                         : wheel_bearing(d.catalogue, root - 0.5, inch_rod);
+  const auto* row = bore ? usual_bearing(d.catalogue, bore->value)
+                         : wheel_bearing(d.catalogue, root.mm() - 0.5, inch_rod);
   if (!row) {
     d.wrong("drive.wheel.bore", "no bearing of the catalogue fits the wheel end of the screw",
             "leave the bore out, or choose the bore of a bearing in `catalogue bearings`", place_of(bore));
@@ -89,10 +88,19 @@ void fix_bearing(Desk& d) {
   const double wall = b.outside.mm() - b.bore.mm();
   b.inner_land = d.choose.derived(rules::inner_land, b.bore.mm() + 0.3 * wall, {b.bore.id, b.outside.id});
   b.outer_land = d.choose.derived(rules::outer_land, b.outside.mm() - 0.3 * wall, {b.bore.id, b.outside.id});
-  plan.screw.journal = d.choose.length(rules::journal, bore, b.bore.mm(), {b.bore.id});
+  plan.screw.journal = d.choose.length(rules::journal, bore, b.bore.mm(), {root.id});
 }
 
 }  // namespace
+
+const standards::BearingRow* usual_bearing(const standards::Catalogue& catalogue, units::Length bore) {
+  const standards::BearingRow* best = nullptr;
+  for (const auto& row : catalogue.bearings()) {
+    const bool thin = row.designation.starts_with("68") || row.designation.starts_with("69");
+    if (!thin && row.bore == bore && (!best || row.outside < best->outside)) best = &row;
+  }
+  return best;
+}
 
 const standards::MaterialRow* Desk::material(const std::string& key, const design::Maybe<std::string>& given,
                                              const std::string& usual) const {

@@ -36,6 +36,14 @@ void fix_cover_edge(Plan& plan) {
     for (const double x : xs) plan.cover_edge.holes.push_back({"edge " + std::to_string(plan.cover_edge.holes.size() + 1), {x, side}});
 }
 
+/// A bracket's upper screw stands in the top where a mounting screw may come: keep them apart.
+double beside_brackets(const Plan& plan, double x) {
+  constexpr double apart_mm = 14;
+  for (const Size& bracket : plan.bracket.x)
+    if (std::abs(x - bracket.mm()) < apart_mm) return bracket.mm() + (x < bracket.mm() ? -apart_mm : apart_mm);
+  return x;
+}
+
 /// Two rows, set off against each other, 18 mm inside the faces of the bench top.
 void fix_rear_mounting(Desk& d) {
   auto& plan = d.plan;
@@ -48,7 +56,7 @@ void fix_rear_mounting(Desk& d) {
   const double top = plan.bench.axis_depth.mm() - 18, bottom = plan.bench.axis_depth.mm() - plan.bench.top_thickness.mm() + 18;
   const double step = count.value > 1 ? 2 * half / (count.value - 1) : 0;
   for (int i = 0; i < count.value; ++i)
-    plan.rear_mounting.holes.push_back({"mount " + std::to_string(i + 1), {-half + step * i, i % 2 == 0 ? bottom : top}});
+    plan.rear_mounting.holes.push_back({"mount " + std::to_string(i + 1), {beside_brackets(plan, -half + step * i), i % 2 == 0 ? bottom : top}});
 }
 
 }  // namespace

@@ -35,7 +35,7 @@ void fix_jaw(Desk& d) {
   jaw.rear_out = c.derived(rules::rear_rear, jaw.front_out.mm() - jaw.thickness.mm(), {jaw.front_out.id, jaw.thickness.id});
   jaw.bush_outside = plan.front_jaw.bush_outside;
   jaw.bush_bore = plan.front_jaw.bush_bore;
-  const std::string usual = c.inch() ? "wood screw 1/4 x 3-1/2" : "wood screw 6 x 90";
+  const std::string usual = c.inch() ? "wood screw 1/4 x 3-1/2 in" : "wood screw 6 x 90";
   const std::string name = given.mounting.screw ? given.mounting.screw->value : usual;
   jaw.screw = d.catalogue.wood_screw(name);
   c.text(rules::mounting_screw, "rear_jaw.mounting.screw", name, place_of(given.mounting.screw));
@@ -43,7 +43,8 @@ void fix_jaw(Desk& d) {
     d.wrong("rear_jaw.mounting.screw", "the catalogue knows no \"" + name + "\"", "see `catalogue screws`", place_of(given.mounting.screw));
     return;
   }
-  jaw.counterbore = c.derived(rules::counterbore, units::in_mm(jaw.screw->head) + 3);
+  const Size head = c.catalogue(rules::mounting_head, "rear_jaw.mounting.head", jaw.screw->head);
+  jaw.counterbore = c.derived(rules::counterbore, head.mm() + 3, {head.id});
   jaw.counterbore_depth = c.derived(rules::counterbore_depth, 8);
 }
 
@@ -66,10 +67,21 @@ void fix_nut_block(Desk& d) {
   nut.bar_rear_out = c.derived(rules::bar_rear, plan.rear_jaw.rear_out.mm() - nut.bar_thickness.mm(), {plan.rear_jaw.rear_out.id, nut.bar_thickness.id});
   nut.rear_out = c.derived(rules::nut_rear, nut.bar_rear_out.mm() - nut.length.mm(), {nut.bar_rear_out.id, nut.length.id});
   nut.bolt_offset = c.derived(rules::bolt_offset, 2 * rod, {rod_id});
-  nut.screw = d.catalogue.wood_screw(c.inch() ? "wood screw 1/4 x 1-1/2" : "wood screw 6 x 40");
+  nut.screw = d.catalogue.wood_screw(c.inch() ? "wood screw 1/4 x 1-1/2 in" : "wood screw 6 x 40");
   if (!nut.screw) nut.screw = plan.rear_jaw.screw;
-  nut.bolt_hole = c.derived(rules::bolt_hole, units::in_mm(nut.screw->shank) + 3);
+  const Size shank = c.catalogue(rules::bolt_shank, "rear_nut.bolt_shank", nut.screw->shank);
+  nut.bolt_hole = c.derived(rules::bolt_hole, shank.mm() + 3, {shank.id});
   nut.bead = c.derived(rules::rear_bead, 4);
+}
+
+/// The apron limits the brackets, so its place is fixed before them.
+void fix_setback(Desk& d) {
+  auto& plan = d.plan;
+  auto& c = d.choose;
+  const auto& given = d.design.bench.apron;
+  plan.bench.has_apron = given.thickness || given.height || given.setback || given.doubler;
+  const Size setback = c.length(rules::apron_setback, given.setback, 10 - plan.rear_nut.rear_out.mm(), {plan.rear_nut.rear_out.id});
+  plan.bench.apron_front_out = c.derived(rules::apron_front, -setback.mm(), {setback.id});
 }
 
 void fix_brackets(Desk& d) {
@@ -80,22 +92,21 @@ void fix_brackets(Desk& d) {
   b.material = d.material("bracket.material", given.material, "steel");
   b.thickness = c.length(rules::bracket_thickness, given.thickness, c.inch() ? 6.35 : 6);
   b.width = c.length(rules::bracket_width, given.width, c.inch() ? 38.1 : 40);
-  const double behind_jaw = -plan.rear_jaw.rear_out.mm();
-  const auto& setback = d.design.bench.apron.setback;
-  const double room = setback ? units::in_mm(setback->value) - behind_jaw - 3 : 46.0;
-  b.top_leg = c.length(rules::bracket_top, given.top_leg, std::min(45.0, std::floor(room)));
+  const Size &apron = plan.bench.apron_front_out, &jaw = plan.rear_jaw.rear_out;
+  const double room = plan.bench.has_apron ? std::floor(jaw.mm() - apron.mm() - 3) : 45.0;
+  b.top_leg = c.length(rules::bracket_top, given.top_leg, std::min(45.0, room), {apron.id, jaw.id});
   b.down_leg = c.length(rules::bracket_down, given.down_leg, 70);
   const double beside = plan.train.spacing.mm() / 2 - plan.rear_nut.bar_length.mm() / 2 - 15 - b.width.mm() / 2;
-  const auto bar_id = plan.rear_nut.bar_length.id;
+  const auto spacing_id = plan.train.spacing.id, bar_id = plan.rear_nut.bar_length.id;
   if (beside >= b.width.mm() / 2 + 5) {
-    b.x = {c.named(rules::bracket_x, "bracket.x 1", -beside, {bar_id}), c.named(rules::bracket_x, "bracket.x 2", beside, {bar_id})};
+    b.x = {c.named(rules::bracket_x, "bracket.x 1", -beside, {spacing_id, bar_id}), c.named(rules::bracket_x, "bracket.x 2", beside, {spacing_id, bar_id})};
   } else {
-    b.x = {c.named(rules::bracket_x, "bracket.x 1", 0, {bar_id})};
+    b.x = {c.named(rules::bracket_x, "bracket.x 1", 0, {spacing_id, bar_id})};
   }
   b.screw = plan.rear_nut.screw;
   b.hole = c.derived(rules::bracket_hole, units::in_mm(b.screw->shank) + 1);
-  b.slot_width = c.named(rules::bracket_slot, "bracket.slot_width", b.hole.mm(), {b.hole.id});
-  b.slot_length = c.named(rules::bracket_slot, "bracket.slot_length", b.hole.mm() + 6, {b.hole.id});
+  b.slot_width = c.derived(rules::bracket_slot_width, b.hole.mm(), {b.hole.id});
+  b.slot_length = c.derived(rules::bracket_slot_length, b.hole.mm() + 6, {b.hole.id});
   b.bead = c.derived(rules::bracket_bead, 5);
 }
 
@@ -105,6 +116,7 @@ void fix_rear(Desk& d) {
   fix_jaw(d);
   if (!d.plan.rear_jaw.screw) return;
   fix_nut_block(d);
+  fix_setback(d);
   fix_brackets(d);
 }
 

@@ -12,10 +12,8 @@ namespace visewright::layout {
 std::span<const reasons::Rule* const> rules_of_layout() {
   static const auto all = [] {
     std::vector<const reasons::Rule*> list;
-    list.insert(list.end(), std::begin(rules::train), std::end(rules::train));
-    list.insert(list.end(), std::begin(rules::screw), std::end(rules::screw));
-    list.insert(list.end(), std::begin(rules::jaw), std::end(rules::jaw));
-    list.insert(list.end(), std::begin(rules::bench), std::end(rules::bench));
+    for (const std::span<const reasons::Rule* const> some : {std::span<const reasons::Rule* const>(rules::train), {rules::screw}, {rules::jaw}, {rules::bench}})
+      for (const reasons::Rule* rule : some) list.push_back(rule);
     return list;
   }();
   return all;

@@ -32,7 +32,7 @@ inline constexpr Rule dog_diameter{"front_jaw.dog_holes.diameter", "diameter of 
 inline constexpr Rule dog_depth{"front_jaw.dog_holes.depth", "depth of the dog holes", "60 mm", practice, "as your dogs are"};
 inline constexpr Rule dog_out{"front_jaw.dog_holes.out", "line of the dog holes, out from the bench",
     "middle of the backing {0} where it is 18 mm thicker than the dog {1}, else the middle of the jaw", practice, "a thicker backing"};
-inline constexpr Rule dog_x{"front_jaw.dog_holes.x", "place of a dog hole along the jaw", "between two gears, 25 mm or more from a screw", practice, "give positions"};
+inline constexpr Rule dog_x{"front_jaw.dog_holes.x", "place of a dog hole along the jaw", "midway between the axles at {0} and {1}", practice, "give positions"};
 inline constexpr Rule landing{"front_jaw.landing_block", "length of the blocks glued back for a flat entry",
     "dog {0} + 30 mm where the hole meets the bevel, else none", practice, "a shallower bevel"};
 inline constexpr Rule ease{"front_jaw.ease", "broken edges", "2 mm", practice, "as you like them"};

@@ -10,6 +10,10 @@ inline constexpr Rule hand{"screw.hand", "hand of a screw's thread",
     "right; with an even count of gears the right-hand screw is left-handed", practice, "odd counts let both screws be right-handed"};
 inline constexpr Rule screw_diameter{"screw.diameter", "outside diameter of the rod", "major diameter of the thread",
     "the thread's standard", "measure the rod"};
+inline constexpr Rule pitch{"screw.pitch", "from one turn of the thread to the next", "the thread's standard", "the thread's standard",
+    "choose another thread"};
+inline constexpr Rule thread_root{"screw.thread_root", "diameter of the rod at the bottom of its thread", "the thread's standard",
+    "the thread's standard", "choose another thread"};
 inline constexpr Rule nut_across{"collar.across_flats", "collar nut across flats", "greatest size of the nut's standard",
     "the nut's standard", "measure the nut"};
 inline constexpr Rule nut_height{"collar.nut_height", "height of the collar nut", "greatest size of the nut's standard; 0.8 × screw for hexagon bar",
@@ -104,10 +108,11 @@ inline constexpr Rule bar_bore{"rear_nut.bar_bore", "hole in the bar for the scr
 inline constexpr Rule bar_rear{"rear_nut.bar_rear_out", "rear face of the bar", "rear jaw {0} − bar {1}", practice, "follows the jaw"};
 inline constexpr Rule nut_rear{"rear_nut.rear_out", "rear end of the nut", "bar {0} − nut {1}", practice, "follows the bar"};
 inline constexpr Rule bolt_offset{"rear_nut.bolt_offset", "place of the bar's screws beside the axis", "2 × screw {0}", practice, "follows the bar"};
+inline constexpr Rule bolt_shank{"rear_nut.bolt_shank", "screws that hold the nut block's bar", "the screw's standard", "the screw's standard", "choose another screw"};
 inline constexpr Rule bolt_hole{"rear_nut.bolt_hole", "holes in the bar, with play to set the block", "screw {0} + 3 mm", practice, "the play is for setting"};
 inline constexpr Rule rear_bead{"rear_nut.bead", "leg of the weld between nut and bar", "4 mm", practice, "follow the welder's advice"};
 
-inline constexpr const Rule* screw[] = {&thread, &hand, &screw_diameter, &nut_across, &nut_height, &flange_outside, &flange_thickness,
+inline constexpr const Rule* screw[] = {&thread, &hand, &screw_diameter, &pitch, &thread_root, &nut_across, &nut_height, &flange_outside, &flange_thickness,
     &thrust_outside, &thrust_thickness, &bevel_leg, &collar_pin, &collar_pin_length, &collar_pin_out, &hexagon, &hexagon_depth,
     &flange_recess, &flange_recess_depth, &front_bore, &journal, &shoulder, &screw_front, &screw_length, &tail, &opening_wanted,
     &opening_max, &groove_out, &groove_width, &groove_depth, &dimple, &stop_pin, &stop_length, &stop_out, &strength_class,
@@ -115,6 +120,6 @@ inline constexpr const Rule* screw[] = {&thread, &hand, &screw_diameter, &nut_ac
     &keeper_relief_depth, &keeper_rear, &wheel_diameter, &hub_diameter, &hub_rear, &hub_front, &rim_rear, &rim_thickness,
     &web_thickness, &wheel_bore, &lock_screw, &grip_diameter, &grip_length, &grip_radius, &grip_out, &hand_force, &rear_nut_kind,
     &rear_nut_across, &rear_nut_length, &bar_thickness, &bar_height, &bar_length, &bar_bore, &bar_rear, &nut_rear, &bolt_offset,
-    &bolt_hole, &rear_bead};
+    &bolt_shank, &bolt_hole, &rear_bead};
 
 }  // namespace visewright::layout::rules

@@ -34,8 +34,12 @@ inline constexpr Rule centre_distance{"train.centre_distance", "distance between
 inline constexpr Rule measured_distance{"train.centre_distance", "distance between two neighbouring axles",
     "measured on the drilled jaw", practice, "shift the gears to suit the holes"};
 inline constexpr Rule centre_x{"train.centre_x", "place of an axle along the jaw, from its middle",
-    "the centre distances from the left end, less half the spacing {0}", practice, "change the centre distances"};
-inline constexpr Rule spacing{"train.spacing", "distance between the two screws", "sum of the centre distances", practice,
+    "from the left screw {0}, less half the spacing {1}", practice, "change the centre distances"};
+inline constexpr Rule left_screw{"train.left_screw", "the left screw, from which the axles are measured off", "the datum", practice,
+    "nothing to change"};
+inline constexpr Rule from_left{"train.from_left", "place of an axle from the left screw", "{0} + centre distance {1}", practice,
+    "change the centre distances"};
+inline constexpr Rule spacing{"train.spacing", "distance between the two screws", "the last axle stands {0} from the first", practice,
     "change module, teeth or the count of gears"};
 inline constexpr Rule operating_angle{"train.operating_pressure_angle", "pressure angle at the real centre distance",
     "cos = base diameters over twice the centre distance {0}", spur, "change the centre distance"};
@@ -68,7 +72,7 @@ inline constexpr Rule gear_material{"train.material", "what the gears are made o
     "a tougher plastic for more force"};
 
 inline constexpr const Rule* train[] = {&module, &diametral_pitch, &pressure_angle, &backlash, &teeth, &shift, &thinning, &tip,
-    &root, &pitch_diameter, &centre_distance, &measured_distance, &centre_x, &spacing, &operating_angle, &mesh_backlash,
+    &root, &pitch_diameter, &centre_distance, &measured_distance, &centre_x, &left_screw, &from_left, &spacing, &operating_angle, &mesh_backlash,
     &normal_backlash, &contact_ratio, &tip_clearance, &phase, &axial_gap, &gear_to_wood, &face_width, &pocket, &relief,
     &gear_rear, &gear_front, &gear_material};
 

@@ -16,7 +16,8 @@ void fix_screw(Desk& d) {
   auto& s = plan.screw;
   auto& c = d.choose;
   const double front = s.front_out.mm(), rear = -plan.rear_nut.rear_out.mm();
-  const double run_out = 2 * units::in_mm(s.thread->pitch) + stop_allowance_mm;
+  const Size pitch = c.catalogue(rules::pitch, "screw.pitch", s.thread->pitch);
+  const double run_out = 2 * pitch.mm() + stop_allowance_mm;
   const auto& wanted = d.design.opening;
   const auto& length = d.design.screw.length;
   const bool from_length = length && !wanted;
@@ -25,9 +26,9 @@ void fix_screw(Desk& d) {
                                     : 200.0;
   plan.use.opening_wanted = c.length(rules::opening_wanted, wanted, wish);
   s.length = c.length(rules::screw_length, length, c.up(wish + front + rear + run_out, 5, 16),
-                      {plan.use.opening_wanted.id, s.front_out.id, plan.rear_nut.rear_out.id});
+                      {plan.use.opening_wanted.id, s.front_out.id, plan.rear_nut.rear_out.id, pitch.id});
   plan.use.opening_max = c.derived(rules::opening_max, s.length.mm() - front - rear - run_out,
-                                   {s.length.id, s.front_out.id, plan.rear_nut.rear_out.id});
+                                   {s.length.id, s.front_out.id, plan.rear_nut.rear_out.id, pitch.id});
   const double least = wanted ? wish : 20.0;
   if (length && plan.use.opening_max.mm() < least - 1e-9) {
     const std::string needed = units::write_length(units::mm(c.up(least + front + rear + run_out, 5, 16)), plan.unit);

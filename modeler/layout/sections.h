@@ -24,6 +24,10 @@ struct Desk {
                                          const std::string& usual) const;
 };
 
+/// The smallest bearing of this bore that is not of the thin series 68 and 69: their rings are too narrow for the
+/// cover's lip to hold one and clear the other. Null when the catalogue has none.
+[[nodiscard]] const standards::BearingRow* usual_bearing(const standards::Catalogue&, units::Length bore);
+
 void fix_gears(Desk&);      // module, teeth, centres, meshes, phases
 void fix_hardware(Desk&);   // thread, nuts, washers, bearing
 void fix_face_width(Desk&);

@@ -1,26 +1,22 @@
-// The bench that stands already, and what the vise asks of it.
+// The bench that stands already, and the board that is glued behind its apron.
 #pragma once
 
-#include <cstddef>
+#include <vector>
 
 #include "layout/plan.h"
 #include "parts/part.h"
 
 namespace visewright::parts {
 
-// All in the model's own axes: X to the person's right, Y into the bench, Z up, origin on the screw line at the edge.
+// Frame of all: the model's, x to the right, y into the bench, z up.
 
-/// The top, with the notch and the pilot holes of the mounting and bracket screws.
-[[nodiscard]] Part bench_top(const layout::Plan&);
-/// The apron with a clearance hole for each screw. REQUIRES: plan.bench.has_apron.
+/// The top with its notch and pilot holes. "bench top".
+[[nodiscard]] Part bench_top_part(const layout::Plan&);
+/// The apron with holes for the screws. "apron". REQUIRES: has_apron.
 [[nodiscard]] Part apron(const layout::Plan&);
-/// The board glued behind the apron round the holes; made, not standing. REQUIRES: plan.bench.has_doubler.
+/// The board behind the apron, glued. "doubler". REQUIRES: has_doubler.
 [[nodiscard]] Part doubler(const layout::Plan&);
-[[nodiscard]] Part obstacle(const layout::Plan&, std::size_t index);
-
-/// How far a mounting screw reaches into the top, mm.
-[[nodiscard]] double mounting_screw_depth(const layout::Plan&);
-/// How far a bracket's upper screw reaches into the top, mm.
-[[nodiscard]] double bracket_top_screw_depth(const layout::Plan&);
+/// What else is near, each under the name that the design gives it.
+[[nodiscard]] std::vector<Part> obstacles(const layout::Plan&);
 
 }  // namespace visewright::parts

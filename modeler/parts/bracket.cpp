@@ -1,51 +1,48 @@
 #include "parts/bracket.h"
 
-#include "layout/rules_bench.h"
 #include "parts/compose.h"
-#include "parts/rear_jaw.h"
 
 namespace visewright::parts {
 namespace {
 
-double under_top(const layout::Plan& plan) { return plan.bench.axis_depth.mm() - plan.bench.top_thickness.mm(); }
+using geometry::Point;
 
 Part top_leg(const layout::Plan& plan) {
-  const auto& b = plan.bracket;
-  const double width = b.width.mm(), t = b.thickness.mm(), top = under_top(plan);
-  Piece piece{Bar{b.material, {-width / 2, top - t, 0}, {width, t, b.top_leg.mm() - t}}, {}};
-  const Face face = bottom(top - t);
-  const double z = bracket_top_screw_z(plan), half = (b.slot_length.mm() - b.slot_width.mm()) / 2;
-  piece.operations.push_back({"slot", CutOut{face, geometry::region(geometry::slot({0, z - half}, {0, z + half}, b.slot_width.mm()))}, "", "",
-                              &layout::rules::bracket_slot});
-  return {"bracket top leg", std::move(piece), Making::made};
+  const layout::BracketPlan& b = plan.bracket;
+  const double w = b.width.mm(), t = b.thickness.mm(), length = b.top_leg.mm();
+  const Face upper = top(0);
+  const double half = (b.slot_length.mm() - b.slot_width.mm()) / 2, z = bracket_slot_z_mm(plan);
+  const geometry::Loop slot =
+      geometry::slot(on(upper, {0, 0, z - half}), on(upper, {0, 0, z + half}), b.slot_width.mm());
+  return made_of("bracket top leg", Bar{b.material, {-w / 2, -t, -length}, {w, t, length}},
+                 {because(cut_out("slot for the screw", upper, slot), plan, b.slot_length)});
 }
 
 Part down_leg(const layout::Plan& plan) {
-  const auto& b = plan.bracket;
-  const double width = b.width.mm(), t = b.thickness.mm(), top = under_top(plan);
-  Piece piece{Bar{b.material, {-width / 2, top - b.down_leg.mm(), b.top_leg.mm() - t}, {width, b.down_leg.mm(), t}}, {}};
-  const Face face = front(b.top_leg.mm());
-  piece.operations.push_back({"screw hole", Drill{face, {0, bracket_screws(plan).front().y}, b.hole.mm(), std::nullopt}, "", "",
-                              &layout::rules::bracket_hole});
-  return {"bracket down leg", std::move(piece), Making::made};
-}
-
-Bead corner_bead(const layout::Plan& plan) {
-  const auto& b = plan.bracket;
-  const double t = b.thickness.mm(), leg = b.bead.mm(), half = b.width.mm() / 2 - 3;
-  const double y = under_top(plan) - t, z = b.top_leg.mm() - t;
-  return {"weld bead", along_x({{y - leg, z}, {y, z}, {y, z - leg}}, -half, half)};
+  const layout::BracketPlan& b = plan.bracket;
+  const double w = b.width.mm(), t = b.thickness.mm(), length = b.down_leg.mm() - t;
+  return made_of(
+      "bracket down leg", Bar{b.material, {-w / 2, -b.down_leg.mm(), -t}, {w, length, t}},
+      {because(drill("hole for the screw", front(0), {0, bracket_hole_y_mm(plan)}, b.hole.mm()), plan, b.hole)});
 }
 
 }  // namespace
 
-double bracket_top_screw_z(const layout::Plan& plan) {
-  return (plan.bracket.top_leg.mm() - plan.bracket.thickness.mm() - plan.bracket.bead.mm()) / 2;
+double bracket_line_mm(const layout::Plan& plan) { return plan.bench.axis_depth.mm() - plan.bench.top_thickness.mm(); }
+
+// Both holes stand amid what the bead leaves of the leg.
+double bracket_slot_z_mm(const layout::Plan& plan) {
+  return -(plan.bracket.thickness.mm() + plan.bracket.bead.mm() + plan.bracket.top_leg.mm()) / 2;
+}
+double bracket_hole_y_mm(const layout::Plan& plan) {
+  return -(plan.bracket.thickness.mm() + plan.bracket.bead.mm() + plan.bracket.down_leg.mm()) / 2;
 }
 
 Part bracket(const layout::Plan& plan) {
-  BuiltUp whole{{member(top_leg(plan)), member(down_leg(plan))}, {{Joint::Kind::welded, {corner_bead(plan)}}}, {}};
-  return {"bracket", std::move(whole), Making::made};
+  const layout::BracketPlan& b = plan.bracket;
+  const double t = b.thickness.mm(), leg = b.bead.mm(), half = b.width.mm() / 2;
+  const Bead bead{"bead", along_x({{-t, -t}, {-t, -t - leg}, {-t - leg, -t}}, -half, half)};
+  return {"bracket", BuiltUp{{member(top_leg(plan)), member(down_leg(plan))}, {{Joint::Kind::welded, {bead}}}, {}}};
 }
 
 }  // namespace visewright::parts

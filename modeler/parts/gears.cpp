@@ -15,8 +15,9 @@ Layer layer(const layout::Gear& gear, Loop hole, double from_mm, double to_mm) {
 
 Part printed(std::string name, const layout::Plan& plan, const layout::Gear& gear, std::vector<Layer> layers) {
   const double face = plan.train.face_width.mm(), module = plan.train.module.mm();
-  std::vector<Operation> work{{"print in layers, rear face down", Print{std::move(layers)}, {}, {}, why(plan, plan.train.face_width)},
-                              {"phase mark", Mark{front(face), {gear.root.mm() / 2 - module, 0}, "0"}, {}, {}, nullptr}};
+  std::vector<Operation> work{
+      {"print in layers, rear face down", Print{std::move(layers)}, {}, {}, why(plan, plan.train.face_width)},
+      {"phase mark", Mark{front(face), {gear.root.mm() / 2 - module, 0}, "0"}, {}, {}, nullptr}};
   return made_of(std::move(name), Printed{plan.train.material}, std::move(work), Making::printed);
 }
 
@@ -25,7 +26,8 @@ bool drives_differ(const layout::Train& train) { return !same_gear(train.gears.f
 bool idlers_differ(const layout::Train& train) {
   const auto& gears = train.gears;
   if (gears.size() < 4) return false;
-  return std::any_of(gears.begin() + 2, gears.end() - 1, [&](const layout::Gear& g) { return !same_gear(g, gears[1]); });
+  return std::any_of(gears.begin() + 2, gears.end() - 1,
+                     [&](const layout::Gear& g) { return !same_gear(g, gears[1]); });
 }
 
 }  // namespace
@@ -39,7 +41,8 @@ Part drive_gear(const layout::Plan& plan, std::size_t index) {
   std::vector<Layer> layers;
   if (recess > 0) layers.push_back(layer(gear, geometry::circle({0, 0}, collar.flange_recess.mm() / 2), 0, recess));
   layers.push_back(layer(gear, geometry::hexagon({0, 0}, collar.hexagon.mm(), 0), std::max(recess, 0.0), floor));
-  layers.push_back(layer(gear, geometry::circle({0, 0}, collar.front_bore.mm() / 2), floor, plan.train.face_width.mm()));
+  layers.push_back(
+      layer(gear, geometry::circle({0, 0}, collar.front_bore.mm() / 2), floor, plan.train.face_width.mm()));
   const std::size_t side = index == 0 ? 0 : 1;
   return printed("drive gear" + of_side(side, drives_differ(plan.train)), plan, gear, std::move(layers));
 }

@@ -1,30 +1,34 @@
 #include "parts/lining.h"
 
-#include "layout/rules_jaw.h"
-#include "parts/faces.h"
+#include "parts/compose.h"
 
 namespace visewright::parts {
 namespace {
 
-Part lining(const layout::Plan& plan, std::string name, double length, double below, double above) {
+Part lining(std::string name, const layout::Plan& plan, double length_mm, double below_mm, double above_mm) {
   const double thickness = plan.lining.thickness.mm();
-  Piece piece{Sheet{plan.lining.material, {-length / 2, -below, 0}, {length, below + above, thickness}, true}, {}};
   const Face face = front(thickness);
-  for (const auto& hole : plan.screws.holes)
-    piece.operations.push_back({"hole for the " + hole.name + " screw", Drill{face, on(face, hole.at), plan.lining.hole.mm(), std::nullopt},
-                                plan.screws.name, hole.name, &layout::rules::lining_hole});
-  return {std::move(name), std::move(piece), Making::made};
+  std::vector<Operation> work;
+  for (const layout::Hole& hole : plan.screws.holes)
+    work.push_back(follows(because(drill("hole for the screw, " + hole.name, face, hole.at, plan.lining.hole.mm()),
+                                   plan, plan.lining.hole),
+                           plan.screws, hole));
+  return made_of(
+      std::move(name),
+      Sheet{plan.lining.material, {-length_mm / 2, -below_mm, 0}, {length_mm, below_mm + above_mm, thickness}, false},
+      std::move(work));
 }
 
 }  // namespace
 
 Part front_lining(const layout::Plan& plan) {
-  // The bevel leaves the clamping face whole, so the lining covers it up to the top.
-  return lining(plan, "front lining", plan.front_jaw.length.mm(), plan.front_jaw.below.mm(), plan.front_jaw.above.mm());
+  const layout::FrontJawPlan& jaw = plan.front_jaw;
+  return lining("front lining", plan, jaw.length.mm(), jaw.below.mm(), jaw.above.mm());
 }
 
 Part rear_lining(const layout::Plan& plan) {
-  return lining(plan, "rear lining", plan.rear_jaw.length.mm(), plan.rear_jaw.below.mm(), plan.rear_jaw.above.mm());
+  const layout::RearJawPlan& jaw = plan.rear_jaw;
+  return lining("rear lining", plan, jaw.length.mm(), jaw.below.mm(), jaw.above.mm());
 }
 
 }  // namespace visewright::parts

@@ -6,9 +6,11 @@
 
 namespace visewright::parts {
 
-/// Front frame, rear face at z = 0: the whole face of the front jaw, a hole round each screw.
+// Frame of both: the front frame, origin on the screw line amid the jaw, z = 0 at the rear face.
+
+/// On the front jaw's clamping face. "front lining".
 [[nodiscard]] Part front_lining(const layout::Plan&);
-/// As the front lining, in the outline of the rear jaw.
+/// On the rear jaw, over the heads of its screws. "rear lining".
 [[nodiscard]] Part rear_lining(const layout::Plan&);
 
 }  // namespace visewright::parts

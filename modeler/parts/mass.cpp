@@ -18,7 +18,8 @@ Body at_mean_diameter(Body body, const Rod& rod) {
 
 double mass_kg(const Body& body) {
   if (body.piece) {
-    if (const auto* bought = std::get_if<Bought>(&body.piece->stock); bought && bought->mass_kg > 0) return bought->mass_kg;
+    if (const auto* bought = std::get_if<Bought>(&body.piece->stock); bought && bought->mass_kg > 0)
+      return bought->mass_kg;
   }
   const double density = body.material->density_g_cm3 * kg_per_mm3_at_1_g_cm3;
   if (body.piece) {

@@ -1,49 +1,49 @@
 #include "parts/nut_block.h"
 
-#include "layout/rules_screw.h"
+#include <array>
+
 #include "parts/compose.h"
 #include "parts/nuts.h"
 
 namespace visewright::parts {
 namespace {
 
-/// Fillets in the corner between three flats of the nut and the bar.
-std::vector<Bead> beads(const layout::Plan& plan) {
-  const auto& block = plan.rear_nut;
-  const double flat = block.across_flats.mm() / 2, joint = block.length.mm(), leg = block.bead.mm();
-  const double half = 0.4 * flat_length_mm(block.across_flats.mm());  // four fifths of the flat
-  const std::vector<geometry::Point> corner{{flat, joint - leg}, {flat + leg, joint}, {flat, joint}};
-  std::vector<Bead> list;
-  for (const double direction : beaded_flats_rad())
-    list.push_back({"weld bead", Prism{geometry::region(geometry::polygon(corner)), across_flat(direction), -half, half}});
-  return list;
-}
-
-Part rear_nut(const layout::Plan& plan, std::size_t side) {
-  const auto& block = plan.rear_nut;
-  const auto& row = *block.nut[side];
-  const std::string name = row.bar ? "rear nut" : block.share_of == 2 ? "half long nut" : "long nut";
-  return nut(name, plan, row, block.across_flats.mm(), block.length.mm(), block.share_of, {});
-}
+using geometry::Point;
 
 Part bar(const layout::Plan& plan) {
-  const auto& block = plan.rear_nut;
-  const double length = block.bar_length.mm(), height = block.bar_height.mm(), thickness = block.bar_thickness.mm();
-  Piece piece{Bar{plan.screw.material, {-length / 2, -height / 2, 0}, {length, height, thickness}}, {}};
+  const layout::RearNutPlan& n = plan.rear_nut;
+  const double length = n.bar_length.mm(), height = n.bar_height.mm(), thickness = n.bar_thickness.mm();
   const Face face = front(thickness);
-  piece.operations.push_back({"hole for the screw", Drill{face, {0, 0}, block.bar_bore.mm(), std::nullopt}, "", "", &layout::rules::bar_bore});
-  for (const double at : {-1.0, 1.0})
-    piece.operations.push_back({at < 0 ? "screw hole, left" : "screw hole, right",
-                                Drill{face, {at * block.bolt_offset.mm(), 0}, block.bolt_hole.mm(), std::nullopt}, "", "", &layout::rules::bolt_hole});
-  return {"nut block bar", std::move(piece), Making::made};
+  std::vector<Operation> work{because(drill("hole for the screw", face, {0, 0}, n.bar_bore.mm()), plan, n.bar_bore)};
+  for (const double side : {-1.0, 1.0})
+    work.push_back(because(drill(side < 0 ? "bolt hole, left" : "bolt hole, right", face,
+                                 {side * n.bolt_offset.mm(), 0}, n.bolt_hole.mm()),
+                           plan, n.bolt_hole));
+  return made_of("nut bar", Bar{steel(plan), {-length / 2, -height / 2, 0}, {length, height, thickness}},
+                 std::move(work));
+}
+
+/// A fillet in the corner between a flat and the bar.
+Bead fillet(double flat_rad, const layout::RearNutPlan& n, std::size_t number) {
+  const double half = n.across_flats.mm() / 2, leg = n.bead.mm(), length = flat_length_mm(2 * half);
+  const std::array<Point, 3> section{Point{half, 0}, {half, -leg}, {half + leg, 0}};
+  geometry::Placement frame = across_flat(flat_rad);
+  frame.origin_mm[2] = n.length.mm();
+  return {"bead " + std::to_string(number),
+          {geometry::region(geometry::polygon(section)), frame, -length / 2, length / 2}};
 }
 
 }  // namespace
 
 Part nut_block(const layout::Plan& plan, std::size_t side) {
-  const double joint = plan.rear_nut.length.mm();
-  BuiltUp whole{{member(rear_nut(plan, side)), member(bar(plan), raised(joint))}, {{Joint::Kind::welded, beads(plan)}}, {}};
-  return {"nut block" + of_side(side, plan.screw.left_hand[0] != plan.screw.left_hand[1]), std::move(whole), Making::made};
+  const layout::RearNutPlan& n = plan.rear_nut;
+  Joint welded{Joint::Kind::welded, {}};
+  for (const double flat : beaded_flats_rad()) welded.beads.push_back(fillet(flat, n, welded.beads.size() + 1));
+  BuiltUp built{{member(bar(plan), raised(n.length.mm())),
+                 member(nut("rear nut", plan, *n.nut[side], n.across_flats.mm(), n.length.mm(), n.share_of, {}))},
+                {std::move(welded)},
+                {}};
+  return {"nut block" + of_side(side, plan.screw.left_hand[0] != plan.screw.left_hand[1]), std::move(built)};
 }
 
 }  // namespace visewright::parts

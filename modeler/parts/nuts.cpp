@@ -13,13 +13,17 @@ Vector out_of(double flat_rad) { return {std::cos(flat_rad), std::sin(flat_rad),
 
 }  // namespace
 
-Part nut(std::string name, const layout::Plan& plan, const standards::NutRow& row, double across_flats_mm, double length_mm,
-         int share_of, std::vector<Operation> work) {
+Part nut(std::string name, const layout::Plan& plan, const standards::NutRow& row, double across_flats_mm,
+         double length_mm, int share_of, std::vector<Operation> work) {
   const double major = units::in_mm(plan.screw.thread->major);
   if (row.bar) {
     std::vector<Operation> first{
         drill("hole for the thread", front(length_mm), {0, 0}, major),
-        {"thread", CutThread{front(length_mm), {0, 0}, plan.screw.thread->designation + (row.left_hand ? " left-hand" : ""), length_mm}, {}, {}}};
+        {"thread",
+         CutThread{
+             front(length_mm), {0, 0}, plan.screw.thread->designation + (row.left_hand ? " left-hand" : ""), length_mm},
+         {},
+         {}}};
     first.insert(first.end(), work.begin(), work.end());
     return made_of(std::move(name), HexBar{steel(plan), across_flats_mm, length_mm}, std::move(first));
   }

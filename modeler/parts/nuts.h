@@ -10,8 +10,8 @@ namespace visewright::parts {
 
 /// A nut of the given length for the screw's thread, or a piece of hexagon bar drilled and tapped for it. Frame: z = 0
 /// at one end, a corner on +x. The bore has the thread's major diameter.
-[[nodiscard]] Part nut(std::string name, const layout::Plan&, const standards::NutRow&, double across_flats_mm, double length_mm,
-                       int share_of, std::vector<Operation> work);
+[[nodiscard]] Part nut(std::string name, const layout::Plan&, const standards::NutRow&, double across_flats_mm,
+                       double length_mm, int share_of, std::vector<Operation> work);
 
 /// Directions of the flats that carry a bead, from +x.
 [[nodiscard]] std::array<double, 3> beaded_flats_rad();

@@ -57,7 +57,7 @@ struct Body {
   const standards::MaterialRow* material = nullptr;
   const Piece* piece = nullptr;  // null for a weld bead
   std::vector<Shape> added, removed;
-  geometry::Placement at;        // where the piece's own frame stands in the part's
+  geometry::Placement at;  // where the piece's own frame stands in the part's
 };
 
 /// All bodies of a part in a fixed order: members first, depth first, then beads. They point into the part, which must

@@ -1,4 +1,4 @@
-// The rear jaw: a panel core with a hardwood cap glued on top.
+// The rear jaw in the bench's notch: a panel core and a hardwood cap.
 #pragma once
 
 #include "layout/plan.h"
@@ -6,15 +6,8 @@
 
 namespace visewright::parts {
 
-/// Front frame, rear face at z = 0. Bores for the bushes right through, counterbored holes for the mounting screws from
-/// the front, and pilot holes from the back for the screws of nut blocks and brackets.
+/// Frame: the front frame, origin on the screw line amid the jaw, z = 0 at the rear face. Bodies: "rear jaw core",
+/// "rear jaw cap". "rear jaw".
 [[nodiscard]] Part rear_jaw(const layout::Plan&);
-
-/// Where the screws of the nut blocks and brackets enter the back of the jaw, front frame.
-[[nodiscard]] std::vector<geometry::Point> nut_block_screws(const layout::Plan&);
-[[nodiscard]] std::vector<geometry::Point> bracket_screws(const layout::Plan&);
-/// How far those screws reach into the jaw, mm.
-[[nodiscard]] double nut_block_screw_depth(const layout::Plan&);
-[[nodiscard]] double bracket_screw_depth(const layout::Plan&);
 
 }  // namespace visewright::parts

@@ -1,12 +1,12 @@
 #include "parts/slices.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
-#include <utility>
+#include <iterator>
+#include <span>
 
 #include "geometry/joined.h"
 #include "geometry/measure.h"
+#include "geometry/meetings.h"
 
 namespace visewright::parts {
 namespace {
@@ -16,140 +16,8 @@ using geometry::Box;
 using geometry::Edge;
 using geometry::Line;
 using geometry::Loop;
-using geometry::Placement;
 using geometry::Point;
 using geometry::Profile;
-using geometry::Vector;
-
-constexpr double square_enough = 1e-12;
-constexpr double chord_error_mm = 1e-6;
-
-Point flat(const Vector& v) { return {v[0], v[1]}; }
-
-/// A profile of a level frame, as seen from above.
-Profile seen_from_above(const Profile& profile, const Placement& frame) {
-  const Point x = flat(frame.x_axis), by = flat(frame.origin_mm);
-  if (frame.z_axis[2] > 0) return geometry::moved(profile, std::atan2(x.y, x.x), by);
-  // From behind: mirrored about y, so that −x then points where the frame's x does.
-  Profile mirror;
-  for (const Loop& l : profile.outer) mirror.outer.push_back(geometry::mirrored(l));
-  for (const Loop& l : profile.holes) mirror.holes.push_back(geometry::mirrored(l));
-  return geometry::moved(mirror, std::atan2(-x.y, -x.x), by);
-}
-
-/// Where a level line meets edges, as distances along it.
-struct Crossings {
-  Point up, along;
-  double level;
-  std::vector<double>& found;
-
-  void operator()(const Line& e) const {
-    const double a = dot(e.a, up) - level, b = dot(e.b, up) - level;
-    if ((a > 0) == (b > 0)) return;
-    const double t = a / (a - b);
-    found.push_back((1 - t) * dot(e.a, along) + t * dot(e.b, along));
-  }
-  void operator()(const Arc& e) const {
-    const double r = geometry::distance(e.centre, e.a), height = level - dot(e.centre, up);
-    if (std::abs(height) >= r) return;
-    const double half = std::sqrt(r * r - height * height);
-    const double sweep = geometry::swept_rad(e);
-    for (const double side : {-half, half}) {
-      const Point from_centre = height * up + side * along;
-      const Point start = e.a - e.centre;
-      double turn = std::atan2(cross(start, from_centre), dot(start, from_centre));
-      if (sweep > 0 && turn < 0) turn += 2 * units::pi;
-      if (sweep < 0 && turn > 0) turn -= 2 * units::pi;
-      if (std::abs(turn) <= std::abs(sweep)) found.push_back(dot(e.centre, along) + side);
-    }
-  }
-  template <class Curve>
-  void operator()(const Curve& e) const {
-    const std::vector<Point> points = geometry::sample(Edge(e), chord_error_mm).points;
-    for (std::size_t i = 1; i < points.size(); ++i) (*this)(Line{points[i - 1], points[i]});
-  }
-};
-
-/// The stretches of the line dot(p, up) = level that lie in a profile, measured along up turned clockwise.
-std::vector<std::pair<double, double>> stretches(const Profile& profile, Point up, double level) {
-  std::vector<double> found;
-  const Crossings crossings{up, {up.y, -up.x}, level, found};
-  for (const auto* loops : {&profile.outer, &profile.holes})
-    for (const Loop& loop : *loops)
-      for (const Edge& edge : loop.edges()) std::visit(crossings, edge);
-  std::sort(found.begin(), found.end());
-  std::vector<std::pair<double, double>> result;
-  for (std::size_t i = 0; i + 1 < found.size(); i += 2)
-    if (found[i + 1] - found[i] > geometry::same_point_mm) result.emplace_back(found[i], found[i + 1]);
-  return result;
-}
-
-std::vector<Profile> slice_across(const Prism& prism, Point up, double level) {
-  const Placement& f = prism.frame;
-  const Point along{up.y, -up.x}, x = flat(f.x_axis), y = flat(f.y_axis()), out = flat(f.z_axis);
-  const Point way = along.x * x + along.y * y;
-  // The height of the profile's own points does not matter here: only their place along the level line does.
-  const Point origin = flat(f.origin_mm) + level * (up.x * x + up.y * y);
-  std::vector<Profile> result;
-  for (const auto& [from, to] : stretches(prism.profile, up, level)) {
-    const std::array<Point, 4> corners{origin + from * way + prism.from_mm * out, origin + to * way + prism.from_mm * out,
-                                       origin + to * way + prism.to_mm * out, origin + from * way + prism.to_mm * out};
-    result.push_back(geometry::region(geometry::polygon(corners)));
-  }
-  return result;
-}
-
-Loop sector(Point centre, double inner, double outer, double from_rad, double to_rad) {
-  const Point a = geometry::polar(1, from_rad), b = geometry::polar(1, to_rad);
-  const Point outer_a = centre + outer * a, outer_b = centre + outer * b;
-  if (inner <= geometry::same_point_mm)
-    return geometry::trusted({Line{centre, outer_a}, Arc{outer_a, outer_b, centre, true}, Line{outer_b, centre}});
-  const Point inner_a = centre + inner * a, inner_b = centre + inner * b;
-  return geometry::trusted({Line{inner_a, outer_a}, Arc{outer_a, outer_b, centre, true}, Line{outer_b, inner_b},
-                            Arc{inner_b, inner_a, centre, false}});
-}
-
-std::vector<Profile> slice_turned(const Revolved& turned, Point up, double level) {
-  const Placement& f = turned.axis;
-  const Point centre = flat(f.origin_mm);
-  double from = turned.from_rad, to = turned.to_rad;
-  const double x_at = std::atan2(f.x_axis[1], f.x_axis[0]);
-  if (f.z_axis[2] > 0) {
-    from += x_at;
-    to += x_at;
-  } else {
-    std::tie(from, to) = std::pair{x_at - to, x_at - from};
-  }
-  std::vector<Profile> result;
-  for (auto [inner, outer] : stretches(turned.half_section, up, level)) {
-    // Seen with up = −y the radius runs the other way.
-    if (up.y < 0) std::tie(inner, outer) = std::pair{-outer, -inner};
-    if (!turned.all_round()) {
-      result.push_back(geometry::region(sector(centre, inner, outer, from, to)));
-    } else if (inner <= geometry::same_point_mm) {
-      result.push_back(geometry::region(geometry::circle(centre, outer)));
-    } else {
-      result.push_back(geometry::region(geometry::circle(centre, outer), {geometry::circle(centre, inner)}));
-    }
-  }
-  return result;
-}
-
-/// The part of a box on the side n·p ≥ least; at most one profile.
-std::vector<Profile> half_of(const Box& window, Point n, double least) {
-  const std::array<Point, 4> corners{window.low, Point{window.high.x, window.low.y}, window.high, Point{window.low.x, window.high.y}};
-  std::vector<Point> kept;
-  for (std::size_t i = 0; i < 4; ++i) {
-    const Point a = corners[i], b = corners[(i + 1) % 4];
-    const double sa = dot(n, a) - least, sb = dot(n, b) - least;
-    if (sa >= 0) kept.push_back(a);
-    if ((sa > 0 && sb < 0) || (sa < 0 && sb > 0)) kept.push_back(a + (sa / (sa - sb)) * (b - a));
-  }
-  if (kept.size() < 3) return {};
-  const Loop loop = geometry::polygon(kept);
-  if (geometry::area_mm2(loop) < 1e-9) return {};
-  return {geometry::region(loop)};
-}
 
 /// Area of the union of regions. A region with holes is its outside less its holes, as far as the others leave them:
 /// |X ∪ (O − H)| = |X ∪ O| − |X ∪ H| + |X|.
@@ -160,19 +28,40 @@ double united_area_mm2(std::vector<Loop> plain, std::span<const Profile> holed) 
   std::vector<Loop> outside = plain, holes = plain;
   outside.insert(outside.end(), first.outer.begin(), first.outer.end());
   holes.insert(holes.end(), first.holes.begin(), first.holes.end());
-  return united_area_mm2(std::move(outside), rest) - united_area_mm2(std::move(holes), rest) + united_area_mm2(std::move(plain), rest);
+  return united_area_mm2(std::move(outside), rest) - united_area_mm2(std::move(holes), rest) +
+         united_area_mm2(std::move(plain), rest);
+}
+
+bool covers(const Loop& loop, const Loop& inner) {
+  const Box a = geometry::box(loop), b = geometry::box(inner);
+  if (b.low.x < a.low.x || b.low.y < a.low.y || b.high.x > a.high.x || b.high.y > a.high.y) return false;
+  const auto is_exact = [](const Edge& e) { return std::holds_alternative<Line>(e) || std::holds_alternative<Arc>(e); };
+  for (const Edge& e : loop.edges())
+    for (const Edge& f : inner.edges())
+      if (!is_exact(e) || !is_exact(f) || !geometry::meetings(e, f).empty()) return false;
+  return geometry::contains(loop, geometry::start(inner.edges().front()));
 }
 
 double united_area_mm2(std::span<const Profile> regions) {
   std::vector<Loop> plain;
+  for (const Profile& region : regions)
+    if (region.holes.empty()) plain.insert(plain.end(), region.outer.begin(), region.outer.end());
+  // The bevel round a hole is a ring whose own hole has gone already: such a ring counts as a disc.
   std::vector<Profile> holed;
+  std::vector<Loop> discs;
   for (const Profile& region : regions) {
-    if (region.holes.empty()) {
-      plain.insert(plain.end(), region.outer.begin(), region.outer.end());
+    if (region.holes.empty()) continue;
+    Profile kept{region.outer, {}};
+    for (const Loop& hole : region.holes)
+      if (std::none_of(plain.begin(), plain.end(), [&](const Loop& l) { return covers(l, hole); }))
+        kept.holes.push_back(hole);
+    if (kept.holes.empty()) {
+      discs.insert(discs.end(), kept.outer.begin(), kept.outer.end());
     } else {
-      holed.push_back(region);
+      holed.push_back(std::move(kept));
     }
   }
+  plain.insert(plain.end(), discs.begin(), discs.end());
   return united_area_mm2(std::move(plain), holed);
 }
 
@@ -186,118 +75,125 @@ Box around(const Profile& profile) {
   return all;
 }
 
-}  // namespace
+constexpr Box nothing_yet{{1e300, 1e300}, {-1e300, -1e300}};
 
-Sliceable::Sliceable(Shape shape) : shape_(std::move(shape)) {
-  std::visit([this](const auto& s) { look_at(s); }, shape_);
+Box both(const Box& a, const Box& b) {
+  return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)},
+          {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
 }
 
-void Sliceable::look_at(const Prism& prism) {
-  const double upright = prism.frame.z_axis[2];
-  base_mm_ = prism.frame.origin_mm[2];
-  if (std::abs(upright) > 1 - square_enough) {
-    way_ = Way::drum;
-    drum_ = seen_from_above(prism.profile, prism.frame);
-    breaks_ = {base_mm_ + upright * prism.from_mm, base_mm_ + upright * prism.to_mm};
-    std::sort(breaks_.begin(), breaks_.end());
-  } else if (std::abs(upright) < square_enough) {
-    way_ = Way::across;
-    up_ = {prism.frame.x_axis[2], prism.frame.y_axis()[2]};
-    break_at_edges(prism.profile, up_, base_mm_);
-  }
-}
-
-void Sliceable::look_at(const Revolved& turned) {
-  const double upright = turned.axis.z_axis[2];
-  if (std::abs(upright) < 1 - square_enough) return;
-  way_ = Way::turned;
-  up_ = {0, upright > 0 ? 1.0 : -1.0};
-  base_mm_ = turned.axis.origin_mm[2];
-  break_at_edges(turned.half_section, up_, base_mm_);
-}
-
-void Sliceable::look_at(const HalfSpace& half) {
-  way_ = Way::half;
-  base_mm_ = half.plane.origin_mm[2];
-  if (std::abs(half.plane.z_axis[2]) > 1 - square_enough) breaks_ = {base_mm_};
-}
-
-void Sliceable::break_at_edges(const Profile& profile, Point up, double base_mm) {
-  for (const auto* loops : {&profile.outer, &profile.holes})
-    for (const Loop& loop : *loops)
-      for (const Edge& edge : loop.edges()) {
-        breaks_.push_back(base_mm + dot(geometry::start(edge), up));
-        if (const auto* arc = std::get_if<Arc>(&edge)) {
-          const double middle = base_mm + dot(arc->centre, up), r = geometry::distance(arc->centre, arc->a);
-          breaks_.insert(breaks_.end(), {middle - r, middle, middle + r});
-        }
-      }
-}
-
-bool Sliceable::changes(double low, double high) const {
-  if (way_ == Way::drum || way_ == Way::askew) return false;
-  if (const auto* half = std::get_if<HalfSpace>(&shape_)) {
-    const double upright = std::abs(half->plane.z_axis[2]);
-    return upright > square_enough && upright < 1 - square_enough;
-  }
-  const auto* prism = std::get_if<Prism>(&shape_);
-  const Profile& profile = prism ? prism->profile : std::get<Revolved>(shape_).half_section;
-  const auto slants = [&](const Edge& edge) {
-    const Box box = geometry::box(edge);
-    const std::array<double, 4> heights{dot(box.low, up_), dot(box.high, up_), dot({box.low.x, box.high.y}, up_), dot({box.high.x, box.low.y}, up_)};
-    const auto [least, most] = std::minmax_element(heights.begin(), heights.end());
-    if (base_mm_ + *most <= low + 1e-9 || base_mm_ + *least >= high - 1e-9) return false;
-    const auto* line = std::get_if<Line>(&edge);
-    return !line || std::abs(cross(line->b - line->a, up_)) > 1e-9;
+/// Whether some edge of a region's outline comes near a box.
+bool edge_near(const Profile& profile, const Box& near) {
+  const auto close = [&](const Edge& edge) {
+    return geometry::overlap(geometry::box(edge), near, geometry::same_point_mm);
   };
-  for (const auto* loops : {&profile.outer, &profile.holes})
-    for (const Loop& loop : *loops)
-      if (std::any_of(loop.edges().begin(), loop.edges().end(), slants)) return true;
+  for (const Loop& loop : profile.outer)
+    if (std::any_of(loop.edges().begin(), loop.edges().end(), close)) return true;
   return false;
 }
 
-bool Sliceable::changes() const { return changes(-1e9, 1e9); }
+}  // namespace
 
-std::vector<Profile> Sliceable::slice(double z, const Box& window) const {
-  switch (way_) {
-    case Way::drum:
-      if (z <= breaks_.front() || z >= breaks_.back()) return {};
-      return {drum_};
-    case Way::across:
-      return slice_across(std::get<Prism>(shape_), up_, z - base_mm_);
-    case Way::turned:
-      return slice_turned(std::get<Revolved>(shape_), up_, z - base_mm_);
-    case Way::half: {
-      const Placement& plane = std::get<HalfSpace>(shape_).plane;
-      const Vector& n = plane.z_axis;
-      return half_of(window, flat(n), geometry::dot(n, plane.origin_mm) - n[2] * z);
-    }
-    case Way::askew:
-      break;
-  }
-  return {};
+bool Slices::possible() const {
+  const auto can = [](const Sliceable& s) { return s.possible(); };
+  return std::all_of(added_.begin(), added_.end(), can) && std::all_of(removed_.begin(), removed_.end(), can);
 }
 
-double left_at_mm2(std::span<const Sliceable> added, std::span<const Sliceable> removed, double z) {
-  std::vector<Profile> there;
-  for (const Sliceable& shape : added)
-    for (Profile& p : shape.slice(z, {})) there.push_back(std::move(p));
-  if (there.empty()) return 0;
-  Box window = around(there.front());
-  for (const Profile& p : there) {
-    const Box one = around(p);
-    window = {{std::min(window.low.x, one.low.x), std::min(window.low.y, one.low.y)},
-              {std::max(window.high.x, one.high.x), std::max(window.high.y, one.high.y)}};
+std::ptrdiff_t Slices::changing() const {
+  const auto does = [](const Sliceable& s) { return s.changes(); };
+  return std::count_if(added_.begin(), added_.end(), does) + std::count_if(removed_.begin(), removed_.end(), does);
+}
+
+std::vector<double> Slices::breaks() const {
+  std::vector<double> all;
+  for (const Sliceable& s : added_) all.insert(all.end(), s.breaks().begin(), s.breaks().end());
+  const auto [lowest, highest] = std::minmax_element(all.begin(), all.end());
+  const double low = *lowest, high = *highest;
+  const auto keep = [&](const std::vector<double>& heights) {
+    std::copy_if(heights.begin(), heights.end(), std::back_inserter(all),
+                 [=](double z) { return z > low && z < high; });
+  };
+  for (const Sliceable& s : removed_) {
+    keep(s.breaks());
+    for (const Sliceable& whole : added_) keep(s.passes_over(whole));
   }
+  std::sort(all.begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end(), [](double a, double b) { return b - a < 1e-9; }), all.end());
+  return all;
+}
+
+bool Slices::changes(double low, double high) const {
+  if (std::any_of(added_.begin(), added_.end(), [=](const Sliceable& s) { return s.changes(low, high); })) return true;
+  Box whole = nothing_yet;
+  for (const Sliceable& s : added_)
+    for (const Profile& p : s.slice((low + high) / 2, {})) whole = both(whole, around(p));
+  return std::any_of(removed_.begin(), removed_.end(),
+                     [&](const Sliceable& s) { return s.changes(low, high) && s.reaches(whole, low, high); });
+}
+
+double Slices::united(const std::vector<Region>& regions) const {
+  std::vector<std::size_t> key;
+  std::vector<Profile> profiles;
+  for (const Region& r : regions) {
+    key.push_back(r.number);
+    profiles.push_back(r.profile);
+  }
+  const bool same = std::find(key.begin(), key.end(), 0) == key.end();
+  if (same)
+    if (const auto found = known_.find(key); found != known_.end()) return found->second;
+  const double area = united_area_mm2(profiles);
+  if (same) known_.emplace(std::move(key), area);
+  return area;
+}
+
+/// Area of a group of regions, as far as it lies in those that are there.
+double Slices::shared(const std::vector<Region>& there, std::vector<Region> gone) const {
+  const double own = united(gone);
+  Box box = nothing_yet;
+  for (const Region& r : gone) box = both(box, around(r.profile));
+  if (there.size() == 1 && there.front().profile.holes.empty() && !edge_near(there.front().profile, box))
+    return geometry::contains(there.front().profile, box.low) ? own : 0;
+  const double here = united(there);
+  gone.insert(gone.end(), there.begin(), there.end());
+  return here + own - united(gone);
+}
+
+double Slices::area_mm2(double z) const {
+  std::vector<Region> there, gone;
+  std::size_t number = 0;
+  Box window = nothing_yet;
+  for (const Sliceable& shape : added_) {
+    ++number;
+    for (Profile& p : shape.slice(z, {})) {
+      window = both(window, around(p));
+      there.push_back({std::move(p), shape.drum() ? number : 0});
+    }
+  }
+  if (there.empty()) return 0;
   const Point margin{1, 1};
   window = {window.low - margin, window.high + margin};
-  std::vector<Profile> gone;
-  for (const Sliceable& shape : removed)
+  for (const Sliceable& shape : removed_) {
+    ++number;
     for (Profile& p : shape.slice(z, window))
-      if (geometry::overlap(window, around(p))) gone.push_back(std::move(p));
-  const double taken = united_area_mm2(gone);
-  there.insert(there.end(), gone.begin(), gone.end());
-  return united_area_mm2(there) - taken;
+      if (geometry::overlap(window, around(p))) gone.push_back({std::move(p), shape.drum() ? number : 0});
+  }
+  // What does not come near each other is taken away group by group.
+  double area = united(there);
+  while (!gone.empty()) {
+    std::vector<Region> group{std::move(gone.front())};
+    gone.erase(gone.begin());
+    for (std::size_t i = 0; i < group.size(); ++i) {
+      const Box box = around(group[i].profile);
+      const auto apart = [&](const Region& r) {
+        return !geometry::overlap(box, around(r.profile), geometry::same_point_mm);
+      };
+      const auto near = std::stable_partition(gone.begin(), gone.end(), apart);
+      std::move(near, gone.end(), std::back_inserter(group));
+      gone.erase(near, gone.end());
+    }
+    area -= shared(there, std::move(group));
+  }
+  return area;
 }
 
 }  // namespace visewright::parts

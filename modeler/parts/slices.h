@@ -1,46 +1,41 @@
-// Level slices through the shapes of a body.
+// Level slices through a whole body.
 #pragma once
 
-#include <span>
+#include <cstddef>
+#include <map>
+#include <utility>
 #include <vector>
 
-#include "geometry/loop.h"
-#include "parts/shape.h"
+#include "parts/sliceable.h"
 
 namespace visewright::parts {
 
-/// A shape given in a frame whose z stands along the slicing axis, ready to be cut level.
-class Sliceable {
+/// The level slices of a body.
+class Slices {
  public:
-  explicit Sliceable(Shape shape);
+  Slices(std::vector<Sliceable> added, std::vector<Sliceable> removed)
+      : added_(std::move(added)), removed_(std::move(removed)) {}
 
-  /// Whether its slices are made of lines and arcs: see volume_mm3.
-  [[nodiscard]] bool possible() const { return way_ != Way::askew; }
-  /// Heights at which its slices start, end, or change their law.
-  [[nodiscard]] const std::vector<double>& breaks() const { return breaks_; }
-  /// Whether its slices differ anywhere strictly between two neighbouring breaks.
+  [[nodiscard]] bool possible() const;
+  /// How many shapes change along the axis.
+  [[nodiscard]] std::ptrdiff_t changing() const;
+  /// Heights, rising, between which nothing starts or ends; the first and last are those of the body.
+  [[nodiscard]] std::vector<double> breaks() const;
   [[nodiscard]] bool changes(double low, double high) const;
-  [[nodiscard]] bool changes() const;
-  /// The slice at a height that is no break. `window` bounds what matters of shapes without end.
-  [[nodiscard]] std::vector<geometry::Profile> slice(double z, const geometry::Box& window) const;
+  /// Area of what the added shapes cover and the removed ones do not, at a height that is no break.
+  [[nodiscard]] double area_mm2(double z) const;
 
  private:
-  enum class Way : std::uint8_t { drum, across, turned, half, askew };
+  /// A region of a slice; regions of one number are the same at every height, 0 is no number.
+  struct Region {
+    geometry::Profile profile;
+    std::size_t number;
+  };
+  [[nodiscard]] double united(const std::vector<Region>&) const;
+  [[nodiscard]] double shared(const std::vector<Region>& there, std::vector<Region> gone) const;
 
-  void look_at(const Prism&);
-  void look_at(const Revolved&);
-  void look_at(const HalfSpace&);
-  void break_at_edges(const geometry::Profile&, geometry::Point up, double base_mm);
-
-  Shape shape_;
-  Way way_ = Way::askew;
-  geometry::Profile drum_;        // of a drum: its slice
-  geometry::Point up_{0, 1};      // the profile's direction that points up
-  double base_mm_ = 0;            // height of the profile's origin
-  std::vector<double> breaks_;
+  std::vector<Sliceable> added_, removed_;
+  mutable std::map<std::vector<std::size_t>, double> known_;  // areas of unions of regions that stay the same
 };
-
-/// Area of what the added shapes cover and the removed ones do not, at a height that is no break.
-[[nodiscard]] double left_at_mm2(std::span<const Sliceable> added, std::span<const Sliceable> removed, double z);
 
 }  // namespace visewright::parts

@@ -37,14 +37,18 @@ Bead bead(double flat_rad, const layout::CollarPlan& collar, std::size_t number)
   const std::array<Point, 3> section{Point{half - leg, 0}, {half + crown_mm, 0}, {half, leg}};
   Placement frame = across_flat(flat_rad);
   frame.origin_mm[2] = collar.flange_thickness.mm();
-  return {"bead " + std::to_string(number), {geometry::region(geometry::polygon(section)), frame, -length / 2, length / 2}};
+  return {"bead " + std::to_string(number),
+          {geometry::region(geometry::polygon(section)), frame, -length / 2, length / 2}};
 }
 
 /// The crown goes; the washer, which reaches further out than the flat, stays.
 Operation flush(double flat_rad, const layout::CollarPlan& collar) {
   const double length = flat_length_mm(collar.across_flats.mm()), from = collar.flange_thickness.mm();
   const geometry::Loop where = geometry::rectangle({-length / 2, from}, {length / 2, from + collar.nut_height.mm()});
-  return {"grind the bead flush with the flat", Grind{in_flat(flat_rad, collar.across_flats.mm()), geometry::region(where)}, {}, {}};
+  return {"grind the bead flush with the flat",
+          Grind{in_flat(flat_rad, collar.across_flats.mm()), geometry::region(where)},
+          {},
+          {}};
 }
 
 }  // namespace
@@ -64,12 +68,15 @@ Part thrust_collar(const layout::Plan& plan, std::size_t side) {
     welded.beads.push_back(bead(flat, collar, welded.beads.size() + 1));
     built.after.push_back(because(flush(flat, collar), plan, collar.bevel));
   }
-  built.members.push_back(member(bought("collar flange", washer(plan, *collar.flange, collar.flange_outside.mm(), flange))));
-  built.members.push_back(member(nut("collar nut", plan, *collar.nut[side], across, collar.nut_height.mm(), 1, std::move(bevels)), raised(flange)));
+  built.members.push_back(
+      member(bought("collar flange", washer(plan, *collar.flange, collar.flange_outside.mm(), flange))));
+  built.members.push_back(
+      member(nut("collar nut", plan, *collar.nut[side], across, collar.nut_height.mm(), 1, std::move(bevels)),
+             raised(flange)));
   built.joints.push_back(std::move(welded));
   const Face flat = top(across / 2);
-  built.after.push_back(because(drill("hole for the collar pin, drilled with the screw", flat, on(flat, {0, across / 2, collar_pin_height_mm(plan)}),
-                                      collar.pin.mm()),
+  built.after.push_back(because(drill("hole for the collar pin, drilled with the screw", flat,
+                                      on(flat, {0, across / 2, collar_pin_height_mm(plan)}), collar.pin.mm()),
                                 plan, collar.pin));
   built.after.push_back({"phase mark", Mark{front(flange + collar.nut_height.mm()), {0.45 * across, 0}, "0"}, {}, {}});
   return {"thrust collar" + of_side(side, plan.screw.left_hand[0] != plan.screw.left_hand[1]), std::move(built)};
@@ -81,7 +88,8 @@ Part collar_pin(const layout::Plan& plan) {
 
 Part thrust_washer(const layout::Plan& plan) {
   const layout::CollarPlan& collar = plan.collar;
-  return bought("thrust washer", washer(plan, *collar.thrust, collar.thrust_outside.mm(), collar.thrust_thickness.mm()));
+  return bought("thrust washer",
+                washer(plan, *collar.thrust, collar.thrust_outside.mm(), collar.thrust_thickness.mm()));
 }
 
 }  // namespace visewright::parts

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <optional>
 #include <utility>
 
 #include "parts/part.h"
@@ -13,52 +14,16 @@ namespace {
 
 using geometry::Placement;
 
-struct Sliced {
-  std::vector<Sliceable> added, removed;
-
-  [[nodiscard]] bool possible() const {
-    const auto can = [](const Sliceable& s) { return s.possible(); };
-    return std::all_of(added.begin(), added.end(), can) && std::all_of(removed.begin(), removed.end(), can);
-  }
-  [[nodiscard]] std::ptrdiff_t changing() const {
-    const auto does = [](const Sliceable& s) { return s.changes(); };
-    return std::count_if(added.begin(), added.end(), does) + std::count_if(removed.begin(), removed.end(), does);
-  }
-  [[nodiscard]] bool changes(double low, double high) const {
-    const auto does = [=](const Sliceable& s) { return s.changes(low, high); };
-    return std::any_of(added.begin(), added.end(), does) || std::any_of(removed.begin(), removed.end(), does);
-  }
-  [[nodiscard]] double area_mm2(double z) const { return left_at_mm2(added, removed, z); }
-};
-
-Sliced sliced(const Body& body, const Placement& slicing) {
+Slices sliced(const Body& body, const Placement& slicing) {
   const Placement turned = geometry::inverse(slicing);
-  Sliced result;
-  for (const Shape& shape : body.added) result.added.emplace_back(placed(shape, turned));
-  for (const Shape& shape : body.removed) result.removed.emplace_back(placed(shape, turned));
-  return result;
+  std::vector<Sliceable> added, removed;
+  for (const Shape& shape : body.added) added.emplace_back(placed(shape, turned));
+  for (const Shape& shape : body.removed) removed.emplace_back(placed(shape, turned));
+  return {std::move(added), std::move(removed)};
 }
 
-std::vector<double> slabs(const Sliced& body) {
-  double low = std::numeric_limits<double>::infinity(), high = -low;
-  std::vector<double> all;
-  for (const Sliceable& s : body.added) {
-    for (const double z : s.breaks()) {
-      low = std::min(low, z);
-      high = std::max(high, z);
-      all.push_back(z);
-    }
-  }
-  for (const Sliceable& s : body.removed)
-    for (const double z : s.breaks())
-      if (z > low && z < high) all.push_back(z);
-  std::sort(all.begin(), all.end());
-  all.erase(std::unique(all.begin(), all.end(), [](double a, double b) { return b - a < 1e-9; }), all.end());
-  return all;
-}
-
-/// Gauss's rule with 7 points and Kronrod's extension of it to 15. Source: the nodes and weights of QUADPACK's rule,
-/// which are those of every table.
+/// Gauss's rule with 7 points and Kronrod's extension of it to 15; nodes and weights as in every table of it (from
+/// memory; the tests' closed forms hold them).
 struct Node {
   double at, kronrod, gauss;
 };
@@ -74,7 +39,7 @@ constexpr std::array<Node, 8> nodes{{{0.991455371120812639, 0.022935322010529225
 /// Integral over a slab. The height runs as the sine of an angle, so that slices through round holes, which start and
 /// end like a square root, become smooth; what kinks in between is found by halving.
 struct OverSlab {
-  const Sliced& body;
+  const Slices& body;
   double middle, half, tolerance;
 
   [[nodiscard]] double weighted_mm3(double angle) const {
@@ -103,14 +68,15 @@ double box_mm3(const Body& body) {
 
 double volume_mm3(const Body& body) {
   if (body.added.empty()) return 0;
-  const std::array<Placement, 3> ways{Placement{}, Placement{{0, 0, 0}, {0, 1, 0}, {1, 0, 0}}, Placement{{0, 0, 0}, {0, 0, 1}, {0, 1, 0}}};
-  std::optional<Sliced> best;
+  const std::array<Placement, 3> ways{Placement{}, Placement{{0, 0, 0}, {0, 1, 0}, {1, 0, 0}},
+                                      Placement{{0, 0, 0}, {0, 0, 1}, {0, 1, 0}}};
+  std::optional<Slices> best;
   for (const Placement& way : ways) {
-    Sliced one = sliced(body, way);
+    Slices one = sliced(body, way);
     if (one.possible() && (!best || one.changing() < best->changing())) best = std::move(one);
   }
   if (!best) return std::numeric_limits<double>::quiet_NaN();
-  const std::vector<double> heights = slabs(*best);
+  const std::vector<double> heights = best->breaks();
   const double tolerance = 1e-10 * box_mm3(body);
   double sum = 0;
   for (std::size_t i = 0; i + 1 < heights.size(); ++i) {

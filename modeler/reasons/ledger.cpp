@@ -70,6 +70,10 @@ std::string show(const Number& number, units::LengthUnit unit) {
 }
 
 std::string say(const Ledger& ledger, const Number& number, units::LengthUnit unit) {
+  if (number.basis == Basis::given || number.basis == Basis::measured) {
+    const std::string how = number.basis == Basis::given ? "given" : "measured";
+    return number.place.line > 0 ? how + ", line " + std::to_string(number.place.line) : how;
+  }
   const std::string_view formula = number.rule->formula;
   std::string sentence;
   for (std::size_t i = 0; i < formula.size(); ++i) {

@@ -7,7 +7,7 @@ base::Result<kernel::Solid> solid(const parts::Prism& prism, double, std::string
 }
 
 base::Result<kernel::Solid> solid(const parts::Revolved& body, double, std::string_view label) {
-  return kernel::revolution(body.half_section, body.axis, label);
+  return kernel::revolution(body.half_section, body.axis, {body.from_rad, body.to_rad}, label);
 }
 
 base::Result<kernel::Solid> solid(const parts::HalfSpace& side, double reach_mm, std::string_view label) {

@@ -22,8 +22,9 @@ struct BodySolid {
   double own_volume_mm3 = 0;  // by parts::volume_mm3, kernel-free
 };
 
-/// Largest difference between the kernel's volume and our own, as a part of the whole.
-inline constexpr double volume_agreement = 1e-6;
+/// Largest difference between the kernel's volume and our own, as a part of the whole. Measured: 2.3e-6 on a gear, whose
+/// flanks the kernel takes as splines; below 1e-9 on lines and arcs.
+inline constexpr double volume_agreement = 1e-5;
 
 /// A body as a solid. Faults: what the kernel refuses; a solid that is not one, valid, closed piece; a volume that
 /// differs from our own by more than `volume_agreement`.

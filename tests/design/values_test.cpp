@@ -184,6 +184,7 @@ TEST(SameValues, IgnorePlacesAndSeeEveryKey) {
   Design fewer = full;
   fewer.stock.pop_back();
   EXPECT_FALSE(same_values(full, fewer));
+  EXPECT_FALSE(same_values(fewer, full));
 }
 
 }  // namespace

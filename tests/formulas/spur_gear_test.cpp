@@ -62,7 +62,8 @@ TEST(SpurGear, TeethTaperFromTheBaseCircleToTheTip) {
   EXPECT_NEAR(thickness_at_mm(one, pitch_diameter_mm(one)), tooth_thickness_mm(one), 1e-12);
   // As an angle: the arc itself grows at first, because the circle does.
   double last = thickness_at_mm(one, base_diameter_mm(one)) / base_diameter_mm(one);
-  for (double d = base_diameter_mm(one) + 0.1; d < tip_diameter_mm(one); d += 0.1) {
+  for (int i = 1; i <= 100; ++i) {
+    const double d = base_diameter_mm(one) + i / 100.0 * (tip_diameter_mm(one) - base_diameter_mm(one));
     EXPECT_LT(thickness_at_mm(one, d) / d, last);
     last = thickness_at_mm(one, d) / d;
   }
@@ -123,7 +124,10 @@ TEST(SpurGear, TeethToSpanRoundsToTheNearestAndTiesDown) {
 double resting_radius_mm(const SpurGear& one, double pin_mm) {
   const auto gap = [&](double centre_mm) {
     double least = 1e9;
-    for (double r = base_diameter_mm(one) / 2; r < tip_diameter_mm(one) / 2; r += 0.0005) {
+    constexpr int samples = 10000;
+    for (int i = 0; i < samples; ++i) {
+      const double share = static_cast<double>(i) / samples;
+      const double r = std::lerp(base_diameter_mm(one), tip_diameter_mm(one), share) / 2;
       const double angle = pi / one.teeth - half_tooth_rad(one, r);  // flank from the middle of the space
       least = std::min(least, std::hypot(r * std::cos(angle) - centre_mm, r * std::sin(angle)));
     }
@@ -158,6 +162,7 @@ TEST(Mesh, StandardDistanceIsExactAndThinningDoesNotCount) {
   EXPECT_LT(tight_centre_distance_mm(gear(30, 2, 0.3), gear(31)), 61 + 2 * 0.3);
   EXPECT_LT(tight_centre_distance_mm(gear(30, 2, -0.3), gear(31)), 61);
   EXPECT_TRUE(std::isnan(tight_centre_distance_mm(gear(20, 2, -0.5), gear(20, 2, -0.5))));
+  for (int teeth = 12; teeth < 80; ++teeth) EXPECT_EQ(tight_centre_distance_mm(gear(teeth), gear(31)), teeth + 31);
 }
 
 TEST(Mesh, NoBacklashAtTheTightDistanceWithoutThinning) {
@@ -176,8 +181,8 @@ TEST(Mesh, BacklashAtTheTightDistanceIsTheThinning) {
 TEST(Mesh, FartherApartHasMorePlayAndLessContact) {
   double play = -1;
   double ratio = 9;
-  for (double farther = -0.2; farther < 2; farther += 0.1) {
-    const Mesh mesh = tight(gear(24), gear(30), farther);
+  for (int tenths = -2; tenths < 20; ++tenths) {
+    const Mesh mesh = tight(gear(24), gear(30), tenths / 10.0);
     EXPECT_GT(backlash_mm(mesh), play);
     EXPECT_LT(contact_ratio(mesh), ratio);
     play = backlash_mm(mesh);
@@ -222,10 +227,23 @@ TEST(Mesh, BacklashIsHowFarAGearCanBeTurned) {
 TEST(Mesh, TipClearance) {
   EXPECT_NEAR(tip_clearance_mm(tight(gear(24), gear(30))), 0.5, 1e-12);
   EXPECT_NEAR(tip_clearance_mm(tight(gear(24), gear(30), 0.3)), 0.8, 1e-12);
+  // The longer tip of one is what counts, whichever gear has it.
+  SpurGear longer = gear(30);
+  longer.addendum_factor = 1.1;
+  EXPECT_NEAR(tip_clearance_mm(tight(gear(24), longer)), 0.3, 1e-12);
+  EXPECT_NEAR(tip_clearance_mm(tight(longer, gear(24))), 0.3, 1e-12);
   // Tip and root move together with the shift, so only what the sum of the shifts falls short of is lost, on both
   // sides.
   const Mesh shifted = tight(gear(24, 2, 0.5), gear(30));
   EXPECT_NEAR(tip_clearance_mm(shifted), shifted.centre_distance_mm - 54 - 2 * 0.5 + 0.5, 1e-12);
+}
+
+// The rack-like large gear is the one that digs into the foot of the small one, in either order.
+TEST(Mesh, LongTipsInterfereInEitherOrder) {
+  EXPECT_TRUE(free_of_interference(tight(gear(13), gear(16))));
+  EXPECT_FALSE(free_of_interference(tight(gear(13), gear(40))));
+  EXPECT_FALSE(free_of_interference(tight(gear(40), gear(13))));
+  EXPECT_TRUE(free_of_interference(tight(gear(40), gear(40))));
 }
 
 TEST(Mesh, CloserThanTheBaseCirclesNoInvolutesMeet) {

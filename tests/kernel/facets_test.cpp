@@ -55,7 +55,8 @@ TEST(Facets, AreWatertightOnRoundBodies) {
       geometry::trusted({geometry::Arc{{0, -5}, {0, 5}, {0, 0}, true}, geometry::Line{{0, 5}, {0, -5}}})};
   const std::vector<double> volumes{pi * (81 - 16) * 12, pi * 36 * 10 / 3, 2 * pi * pi * 20 * 9, 4 * pi * 125 / 3};
   for (std::size_t i = 0; i < sections.size(); ++i) {
-    const auto body = kernel::revolution(geometry::region(sections[i]), {{1, 2, 3}, {0, 0.6, 0.8}, {1, 0, 0}}, "body").value();
+    const auto body =
+        kernel::revolution(geometry::region(sections[i]), {{1, 2, 3}, {0, 0.6, 0.8}, {1, 0, 0}}, "body").value();
     const Facets skin = kernel::facets(body, 0.02, "body").value();
     expect_watertight(skin);
     EXPECT_NEAR(volume(skin), volumes[i], 2 * 0.02 * kernel::measures(body, "body")->area_mm2);
@@ -63,8 +64,11 @@ TEST(Facets, AreWatertightOnRoundBodies) {
 }
 
 TEST(Facets, OfAToothWithABoreAreWatertightAndFiner) {
-  const auto tooth = kernel::prism(geometry::region(kernel_tests::tooth().outline(), {geometry::circle({60, 0}, 2)}), {}, 0, 20, "tooth").value();
-  const Facets coarse = kernel::facets(tooth, 0.2, "tooth").value(), fine = kernel::facets(tooth, 0.002, "tooth").value();
+  const auto tooth = kernel::prism(geometry::region(kernel_tests::tooth().outline(), {geometry::circle({60, 0}, 2)}),
+                                   {}, 0, 20, "tooth")
+                         .value();
+  const Facets coarse = kernel::facets(tooth, 0.2, "tooth").value(),
+               fine = kernel::facets(tooth, 0.002, "tooth").value();
   expect_watertight(coarse);
   expect_watertight(fine);
   EXPECT_GT(fine.triangles.size(), coarse.triangles.size());

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "geometry/joined.h"
 #include "geometry/measure.h"
 #include "kernel/flanks.h"
 #include "units/quantity.h"
@@ -47,9 +48,8 @@ void expect_fault(const base::Result<T>& result, const char* key) {
 
 // Area times height; area of plate 80 × 50 less a circle of 10 and a slot 8 wide over 20: by hand.
 TEST(Prism, HasTheVolumeOfItsProfile) {
-  const geometry::Profile plate =
-      geometry::region(geometry::rectangle({0, 0}, {80, 50}),
-                       {geometry::circle({20, 20}, 10), geometry::slot({45, 25}, {65, 25}, 8)});
+  const geometry::Profile plate = geometry::region(
+      geometry::rectangle({0, 0}, {80, 50}), {geometry::circle({20, 20}, 10), geometry::slot({45, 25}, {65, 25}, 8)});
   const double area = 80 * 50 - pi * 100 - (20 * 8 + pi * 16);
   for (const Placement& frame : {world, aslant})
     expect_sound(kernel::prism(plate, frame, -3, 9, "plate").value(), area * 12);
@@ -93,6 +93,23 @@ TEST(Prism, RefusesWhatHasNoBody) {
   expect_fault(kernel::prism(square(10), Placement{{0, 0, 0}, {0, 0, 1}, {0, 0, 1}}, 0, 5, "no frame"), "no frame");
 }
 
+// Loops allow 1e-7 mm between an edge and the next; a tenth less is taken, a hundred times more is not.
+TEST(Prism, TakesTheGapsThatALoopAllows) {
+  const auto half_disc = [](double gap) {
+    return geometry::region(
+        geometry::trusted({geometry::Arc{{5, 0}, {-5, 0}, {0, 0}, true}, geometry::Line{{-5 - gap, 0}, {5, 0}}}));
+  };
+  expect_sound(kernel::prism(half_disc(0.9e-7), world, 0, 10, "half disc").value(), pi * 25 / 2 * 10);
+  expect_fault(kernel::prism(half_disc(1e-5), world, 0, 10, "half disc"), "half disc");
+}
+
+// Two discs of radius 10 at a distance of 10: 2·πr² less the lens 2r²·acos(d/2r) − d/2·√(4r² − d²).
+TEST(Prism, TakesAJoinedOutline) {
+  const std::vector<geometry::Loop> discs{geometry::circle({0, 0}, 10), geometry::circle({6, 8}, 10)};
+  const double lens = 200 * std::acos(0.5) - 5 * std::sqrt(300.0);
+  expect_sound(kernel::prism(geometry::joined(discs).value(), aslant, 0, 3, "pocket").value(), 3 * (200 * pi - lens));
+}
+
 // Green's theorem on the true curves gives the area without the kernel; the splines may add or lose at most their
 // straying times the flanks' length.
 TEST(Prism, OfAToothKeepsItsArea) {
@@ -124,15 +141,14 @@ TEST(Revolution, HasTheVolumeOfPappus) {
     const std::vector<geometry::Point> cone{{0, 0}, {6, 0}, {0, 10}};
     expect_sound(turned(geometry::polygon(cone)), pi * 36 * 10 / 3);
     expect_sound(turned(geometry::circle({20, 1}, 3)), 2 * pi * pi * 20 * 9);
-    expect_sound(turned(geometry::trusted({geometry::Arc{{0, -5}, {0, 5}, {0, 0}, true},
-                                           geometry::Line{{0, 5}, {0, -5}}})),
-                 4 * pi * 125 / 3);
+    expect_sound(
+        turned(geometry::trusted({geometry::Arc{{0, -5}, {0, 5}, {0, 0}, true}, geometry::Line{{0, 5}, {0, -5}}})),
+        4 * pi * 125 / 3);
   }
 }
 
 TEST(Revolution, TurnsAboutItsAxis) {
-  const Solid disc =
-      kernel::revolution(geometry::region(geometry::rectangle({0, 2}, {9, 12})), aslant, "disc").value();
+  const Solid disc = kernel::revolution(geometry::region(geometry::rectangle({0, 2}, {9, 12})), aslant, "disc").value();
   const kernel::Box3 box = kernel::box(disc, "disc").value();
   EXPECT_NEAR(box.low[0], 3 + 2, 1e-6);
   EXPECT_NEAR(box.high[0], 3 + 12, 1e-6);
@@ -148,9 +164,9 @@ TEST(Revolution, RefusesASectionAcrossTheAxis) {
 TEST(Cut, TakesAllToolsAtOnce) {
   std::vector<Solid> tools;
   for (const double x : {20.0, 50.0, 80.0})
-    tools.push_back(
-        kernel::prism(geometry::region(geometry::circle({x, 25}, 5)), world, -1, 21, "drill").value());
-  tools.push_back(kernel::prism(geometry::region(geometry::rectangle({0, 40}, {100, 60})), world, 12, 25, "rebate").value());
+    tools.push_back(kernel::prism(geometry::region(geometry::circle({x, 25}, 5)), world, -1, 21, "drill").value());
+  tools.push_back(
+      kernel::prism(geometry::region(geometry::rectangle({0, 40}, {100, 60})), world, 12, 25, "rebate").value());
   const Solid plate = block(100, 50, 20);
   const Solid cut = kernel::cut(plate, tools, "plate").value();
   expect_sound(cut, 100 * 50 * 20 - 3 * pi * 25 * 20 - 100 * 10 * 8);
@@ -168,8 +184,9 @@ TEST(Cut, WithAHalfSpaceKeepsWhatIsBeforeThePlane) {
 TEST(Cut, ReportsPiecesAndRefusesNothing) {
   const Solid saw = block(2, 20, 20, {{4, -5, -5}, {1, 0, 0}, {0, 0, 1}});
   expect_sound(kernel::cut(block(10, 10, 10), std::vector{saw}, "halves").value(), 800, 2);
-  expect_fault(kernel::cut(block(2, 2, 2), std::vector{block(3, 3, 3, {{-0.5, -0.5, -0.5}, {1, 0, 0}, {0, 0, 1}})}, "all gone"),
-               "all gone");
+  expect_fault(
+      kernel::cut(block(2, 2, 2), std::vector{block(3, 3, 3, {{-0.5, -0.5, -0.5}, {1, 0, 0}, {0, 0, 1}})}, "all gone"),
+      "all gone");
   expect_sound(kernel::cut(block(2, 2, 2), {}, "untouched").value(), 8);
 }
 
@@ -184,7 +201,9 @@ TEST(Fused, CountsTheOverlapOnce) {
 
 TEST(Common, JudgesOverlap) {
   const Solid a = block(10, 10, 10);
-  const auto shared = [&](const Placement& at) { return kernel::common_volume_mm3(a, block(10, 10, 10, at), "").value(); };
+  const auto shared = [&](const Placement& at) {
+    return kernel::common_volume_mm3(a, block(10, 10, 10, at), "").value();
+  };
   EXPECT_NEAR(shared({{9, 8, 7}, {1, 0, 0}, {0, 0, 1}}), 1 * 2 * 3, 1e-9);
   EXPECT_EQ(shared({{10, 0, 0}, {1, 0, 0}, {0, 0, 1}}), 0);
   EXPECT_EQ(shared({{50, 0, 0}, {1, 0, 0}, {0, 0, 1}}), 0);
@@ -216,7 +235,9 @@ TEST(Moved, CarriesTheSolidIntoAPlacement) {
 // A tilted rod: the box of a cylinder reaches h·|cos| + 2r·|sin| along each axis.
 TEST(Box, IsTightOnRoundBodies) {
   const double s = std::sqrt(0.5);
-  const Solid rod = kernel::prism(geometry::region(geometry::circle({0, 0}, 10)), {{0, 0, 0}, {0, 1, 0}, {s, 0, s}}, 0, 40, "rod").value();
+  const Solid rod =
+      kernel::prism(geometry::region(geometry::circle({0, 0}, 10)), {{0, 0, 0}, {0, 1, 0}, {s, 0, s}}, 0, 40, "rod")
+          .value();
   const kernel::Box3 box = kernel::box(rod, "rod").value();
   EXPECT_NEAR(box.low[0], -10 * s, 1e-6);
   EXPECT_NEAR(box.high[0], (40 + 10) * s, 1e-6);

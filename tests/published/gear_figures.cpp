@@ -65,9 +65,9 @@ void add_spans(std::vector<Figure>& all) {
   const double span = span_over_teeth_mm(plain, 3);
   const std::string g5 = "page on span measurement over teeth";
   all.push_back({g5, "m 2, z 20, k 3", "span, mm", 15.321, 3, Known::sighted, span});
-  all.push_back({g5, "m 2, z 20, k 3", "diameter where the jaws touch, mm", 40.590, 3, Known::sighted,
+  all.push_back({g5, "m 2, z 20, k 3", "diameter where the jaws touch, mm", 40.590, 3, Known::computed,
                  std::hypot(base_diameter_mm(plain), span)});
-  all.push_back({g5, "m 2, z 20", "base pitch, mm", 5.904, 3, Known::sighted, base_pitch_mm(plain)});
+  all.push_back({g5, "m 2, z 20", "base pitch, mm", 5.904, 3, Known::computed, base_pitch_mm(plain)});
   struct Span {
     int teeth, spanned;
     double printed;

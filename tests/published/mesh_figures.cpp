@@ -60,12 +60,13 @@ void add_given_distance(std::vector<Figure>& all) {
                    "m 3, z 12/24, aw 56.500", what, printed, decimals, Known::sighted, computed});
   };
   row("operating angle, deg", 26.0888, 4, operating_deg(plain));
-  row("inv of the operating angle", 0.034317, 6, formulas::involute(operating_pressure_angle_rad(plain)));
   row("sum of shifts", 0.960, 3, sum_of_shifts(plain));
   row("dw 1, mm", 37.667, 3, working_mm(plain.first, plain));
   row("dw 2, mm", 75.333, 3, working_mm(plain.second, plain));
   row("da 1, mm", 44.840, 3, tip_diameter_mm(topped.first));
   row("da 2, mm", 79.400, 3, tip_diameter_mm(topped.second));
+  row("df 1, mm", 32.100, 3, root_diameter_mm(topped.first));
+  row("df 2, mm", 66.660, 3, root_diameter_mm(topped.second));
   row("contact ratio", 1.202, 3, contact_ratio(topped));
 }
 

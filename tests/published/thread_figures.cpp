@@ -18,24 +18,25 @@ double lead_deg(double lead_mm, const ThreadProfile& thread) {
 
 void add_metric(std::vector<Figure>& all) {
   struct Row {
+    const char* name;
     double d, pitch, mean, nut_minor, root, exact_area, area;
     int area_decimals;
     double lead;
   };
-  constexpr std::array<Row, 11> rows{{{8, 1.25, 7.188, 6.647, 6.466, 36.61, 36.6, 1, 3.168},
-                                      {10, 1.5, 9.026, 8.376, 8.160, 57.99, 58.0, 1, 3.028},
-                                      {12, 1.75, 10.863, 10.106, 9.853, 84.27, 84.3, 1, 2.935},
-                                      {14, 2, 12.701, 11.835, 11.546, 115.44, 115, 0, 2.869},
-                                      {16, 2, 14.701, 13.835, 13.546, 156.67, 157, 0, 2.480},
-                                      {18, 2.5, 16.376, 15.294, 14.933, 192.47, 192, 0, 2.782},
-                                      {20, 2.5, 18.376, 17.294, 16.933, 244.79, 245, 0, 2.480},
-                                      {22, 2.5, 20.376, 19.294, 18.933, 303.40, 303, 0, 2.236},
-                                      {24, 3, 22.051, 20.752, 20.319, 352.50, 353, 0, 2.480},
-                                      {27, 3, 25.051, 23.752, 23.319, 459.41, 459, 0, 2.183},
-                                      {30, 3.5, 27.727, 26.211, 25.706, 560.59, 561, 0, 2.301}}};
+  constexpr std::array<Row, 11> rows{{{"M8", 8, 1.25, 7.188, 6.647, 6.466, 36.61, 36.6, 1, 3.168},
+                                      {"M10", 10, 1.5, 9.026, 8.376, 8.160, 57.99, 58.0, 1, 3.028},
+                                      {"M12", 12, 1.75, 10.863, 10.106, 9.853, 84.27, 84.3, 1, 2.935},
+                                      {"M14", 14, 2, 12.701, 11.835, 11.546, 115.44, 115, 0, 2.869},
+                                      {"M16", 16, 2, 14.701, 13.835, 13.546, 156.67, 157, 0, 2.480},
+                                      {"M18", 18, 2.5, 16.376, 15.294, 14.933, 192.47, 192, 0, 2.782},
+                                      {"M20", 20, 2.5, 18.376, 17.294, 16.933, 244.79, 245, 0, 2.480},
+                                      {"M22", 22, 2.5, 20.376, 19.294, 18.933, 303.40, 303, 0, 2.236},
+                                      {"M24", 24, 3, 22.051, 20.752, 20.319, 352.50, 353, 0, 2.480},
+                                      {"M27", 27, 3, 25.051, 23.752, 23.319, 459.41, 459, 0, 2.183},
+                                      {"M30", 30, 3.5, 27.727, 26.211, 25.706, 560.59, 561, 0, 2.301}}};
   for (const Row& r : rows) {
     const ThreadProfile t = formulas::metric_thread(r.d, r.pitch);
-    const std::string name = "M" + std::to_string(static_cast<int>(r.d));
+    const std::string name = r.name;
     all.push_back({"ISO 724", name, "d2, mm", r.mean, 3, Known::sighted, t.mean_mm});
     all.push_back({"ISO 898-1", name, "stress area, mm2", r.area, r.area_decimals, Known::sighted, t.stress_area_mm2});
     all.push_back({"profile of ISO 68-1", name, "d1, mm", r.nut_minor, 3, Known::computed, t.nut_minor_mm});
@@ -48,26 +49,26 @@ void add_metric(std::vector<Figure>& all) {
 
 void add_trapezoidal(std::vector<Figure>& all) {
   struct Row {
+    const char* name;
     double d, pitch, mean, nut_major, root, nut_minor, area, root_area, lead;
     bool row_sighted, root_sighted;
   };
-  constexpr std::array<Row, 13> rows{{{12, 3, 10.5, 12.5, 8.5, 9.0, 70.9, 56.7, 5.197, true, true},
-                                      {14, 3, 12.5, 14.5, 10.5, 11.0, 103.9, 86.6, 4.369, true, true},
-                                      {16, 4, 14.0, 16.5, 11.5, 12.0, 127.7, 103.9, 5.197, false, true},
-                                      {18, 4, 16.0, 18.5, 13.5, 14.0, 170.9, 143.1, 4.550, false, false},
-                                      {20, 4, 18.0, 20.5, 15.5, 16.0, 220.4, 188.7, 4.046, false, false},
-                                      {22, 5, 19.5, 22.5, 16.5, 17.0, 254.5, 213.8, 4.666, false, false},
-                                      {24, 5, 21.5, 24.5, 18.5, 19.0, 314.2, 268.8, 4.234, false, false},
-                                      {26, 5, 23.5, 26.5, 20.5, 21.0, 380.1, 330.1, 3.874, false, false},
-                                      {28, 5, 25.5, 28.5, 22.5, 23.0, 452.4, 397.6, 3.571, false, false},
-                                      {30, 6, 27.0, 31.0, 23.0, 24.0, 490.9, 415.5, 4.046, false, false},
-                                      {32, 6, 29.0, 33.0, 25.0, 26.0, 572.6, 490.9, 3.768, false, false},
-                                      {34, 6, 31.0, 35.0, 27.0, 28.0, 660.5, 572.6, 3.525, false, false},
-                                      {36, 6, 33.0, 37.0, 29.0, 30.0, 754.8, 660.5, 3.312, false, false}}};
+  constexpr std::array<Row, 13> rows{{{"Tr 12x3", 12, 3, 10.5, 12.5, 8.5, 9.0, 70.9, 56.7, 5.197, true, true},
+                                      {"Tr 14x3", 14, 3, 12.5, 14.5, 10.5, 11.0, 103.9, 86.6, 4.369, true, true},
+                                      {"Tr 16x4", 16, 4, 14.0, 16.5, 11.5, 12.0, 127.7, 103.9, 5.197, false, true},
+                                      {"Tr 18x4", 18, 4, 16.0, 18.5, 13.5, 14.0, 170.9, 143.1, 4.550, false, false},
+                                      {"Tr 20x4", 20, 4, 18.0, 20.5, 15.5, 16.0, 220.4, 188.7, 4.046, false, false},
+                                      {"Tr 22x5", 22, 5, 19.5, 22.5, 16.5, 17.0, 254.5, 213.8, 4.666, false, false},
+                                      {"Tr 24x5", 24, 5, 21.5, 24.5, 18.5, 19.0, 314.2, 268.8, 4.234, false, false},
+                                      {"Tr 26x5", 26, 5, 23.5, 26.5, 20.5, 21.0, 380.1, 330.1, 3.874, false, false},
+                                      {"Tr 28x5", 28, 5, 25.5, 28.5, 22.5, 23.0, 452.4, 397.6, 3.571, false, false},
+                                      {"Tr 30x6", 30, 6, 27.0, 31.0, 23.0, 24.0, 490.9, 415.5, 4.046, false, false},
+                                      {"Tr 32x6", 32, 6, 29.0, 33.0, 25.0, 26.0, 572.6, 490.9, 3.768, false, false},
+                                      {"Tr 34x6", 34, 6, 31.0, 35.0, 27.0, 28.0, 660.5, 572.6, 3.525, false, false},
+                                      {"Tr 36x6", 36, 6, 33.0, 37.0, 29.0, 30.0, 754.8, 660.5, 3.312, false, false}}};
   for (const Row& r : rows) {
     const ThreadProfile t = formulas::trapezoidal_thread(r.d, r.pitch);
-    const std::string name =
-        "Tr " + std::to_string(static_cast<int>(r.d)) + "x" + std::to_string(static_cast<int>(r.pitch));
+    const std::string name = r.name;
     const Known known = r.row_sighted ? Known::sighted : Known::computed;
     all.push_back({"ISO 2904", name, "d2, mm", r.mean, 2, known, t.mean_mm});
     all.push_back({"ISO 2904", name, "D4, mm", r.nut_major, 2, known, t.nut_major_mm});
