@@ -3,7 +3,7 @@
 #
 #   bash cli/demo.sh [PRESET] [DIR]
 #
-# PRESET: one of `visewright catalogue presets`, the first when left out. DIR: vise-PRESET in the current folder when
+# PRESET: one of `visewright catalogue presets`, small-instrument-bench when left out. DIR: vise-PRESET in the current folder when
 # left out; a number is added when the name is taken. Ends with the exit status of `visewright make`.
 set -euo pipefail
 
@@ -19,12 +19,7 @@ install_missing "${visewright_build_packages[@]}"
 ) >&2
 program="$root/build/visewright"
 
-preset="${1:-}"
-if [[ -z "$preset" ]]; then
-  known="$("$program" catalogue presets)"
-  preset="${known%% *}"
-fi
-
+preset="${1:-small-instrument-bench}"
 wanted="${2:-vise-$preset}"
 wanted="${wanted%/}"
 folder="$wanted"

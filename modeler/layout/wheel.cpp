@@ -16,7 +16,9 @@ void fix_place_of_wheels(Desk& d) {
   if (at == "ends") wheel.on_screw = {0, 1};
   if (at == "left") wheel.on_screw = {0};
   if (at == "right") wheel.on_screw = {1};
-  if (at == "centre") wheel.on_centre = true;
+  wheel.on_centre = at == "centre";
+  if (wheel.on_centre)
+    d.wrong("drive.at", "the shaft of a wheel in the middle has no parts yet", "\"ends\", \"left\" or \"right\"", place_of(d.design.drive.at));
   d.choose.text(rules::hand_force, "drive.at", at, place_of(d.design.drive.at));
 }
 

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "design/keys.h"
 #include "pipeline/presets.h"
 
 namespace visewright::pipeline {
@@ -143,7 +144,20 @@ Json wood_screw_rows(const Catalogue& catalogue) {
   });
 }
 
+Json key_rows(const Catalogue&) {
+  Json rows = Json::array();
+  for (const design::KeyRow& key : design::keys()) {
+    Json row = named(key.table.empty() ? std::string(key.key) : std::string(key.table) + "." + std::string(key.key));
+    row["title"] = key.meaning;
+    row["example"] = key.example;
+    row["left_out"] = key.left_out;
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
 constexpr std::array kinds{
+    CatalogueKind{"keys", key_rows},
     CatalogueKind{"presets", preset_rows},
     CatalogueKind{"threads", thread_rows},
     CatalogueKind{"nuts", nut_rows},

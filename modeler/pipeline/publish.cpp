@@ -54,7 +54,7 @@ Result<void> paths_are_sound(std::span<const outputs::File> files) {
 Result<fs::path> resolved(const fs::path& folder) {
   if (folder.empty()) return refused(folder, "no folder is named");
   std::error_code error;
-  const fs::path whole = fs::weakly_canonical(folder, error);
+  const fs::path whole = fs::weakly_canonical(fs::absolute(folder), error);
   if (error) return refused(folder, "cannot be reached: " + error.message());
   const fs::path place = whole.has_filename() ? whole : whole.parent_path();
   if (fs::is_symlink(fs::symlink_status(place, error))) return refused(folder, "is a link that leads nowhere");

@@ -1,4 +1,5 @@
 // Every part of every preset, against points thrown at its shapes: counting knows nothing of slices and unions.
+#include <algorithm>
 #include <cmath>
 #include <random>
 
@@ -36,10 +37,11 @@ std::vector<Part> every_part(const layout::Plan& plan) {
     all.push_back(lead_screw(plan, side));
     all.push_back(nut_block(plan, side));
   }
-  for (const auto make : {collar_pin,   thrust_washer, end_stop_pin, hand_wheel,     lock_screw,      grip,
-                          front_jaw,    front_bush,    rear_bush,    cover,          axle,            rear_spacer,
-                          front_spacer, keeper_ring,   front_lining, rear_lining,    rear_jaw,        bracket,
-                          edge_screw,   axle_screw,    bracket_screw, mounting_screw, nut_block_screw, bench_top_part})
+  for (const auto make :
+       {collar_pin,     thrust_washer,   end_stop_pin,  hand_wheel, lock_screw,  grip,         front_jaw,
+        front_bush,     rear_bush,       cover,         axle,       rear_spacer, front_spacer, keeper_ring,
+        front_lining,   rear_lining,     rear_jaw,      bracket,    edge_screw,  axle_screw,   bracket_screw,
+        mounting_screw, nut_block_screw, bench_top_part})
     all.push_back(make(plan));
   all.push_back(inner_ring(plan, plan.bearing));
   all.push_back(outer_ring(plan, plan.axle.bearing));
@@ -57,7 +59,9 @@ class OfPreset : public testing::TestWithParam<const char*> {
 // chance less than once in a million bodies. The seed is fixed.
 TEST_P(OfPreset, VolumesAgreeWithPointsThrownAtThem) {
   std::mt19937 random(20);
-  const auto between = [&random](double a, double b) { return a + (b - a) * (random() + 0.5) / 4294967296.0; };
+  const auto between = [&random](double a, double b) {
+    return a + (b - a) * (static_cast<double>(random()) + 0.5) / 4294967296.0;
+  };
   constexpr int points = 4000;
   int compared = 0;
   for (const Part& part : every_part(plan_)) {
@@ -102,8 +106,8 @@ TEST_P(OfPreset, OperationsKnowTheirPurpose) {
   EXPECT_EQ(body.piece->operations.front().purpose->name, "cover.seat");
 }
 
-INSTANTIATE_TEST_SUITE_P(All, OfPreset, testing::ValuesIn(layout::preset_names), [](const auto& info) {
-  std::string name = info.param;
+INSTANTIATE_TEST_SUITE_P(All, OfPreset, testing::ValuesIn(layout::preset_names), [](const auto& preset) {
+  std::string name = preset.param;
   std::replace(name.begin(), name.end(), '-', '_');
   return name;
 });

@@ -13,7 +13,7 @@
 namespace visewright::outputs::papers {
 namespace {
 
-constexpr double deflection_mm = 0.4, margin_mm = 12;
+constexpr double deflection_mm = 0.4, margin_mm = 60;
 
 /// Looking down on the vise from the person's right: a pictorial view along (−0.5, 0.75, −0.45).
 geometry::Placement pictorial_view() {
@@ -37,9 +37,12 @@ struct Frame {
   double left = 1e300, right = -1e300, bottom = 1e300, top = -1e300;
 };
 
+/// Round what moves; of the bench only what comes near it.
 Frame frame(const std::vector<kernel::Segment>& segments) {
+  constexpr int bench_and_rear = static_cast<int>(assembly::Group::fixed);
   Frame f;
   for (const auto& s : segments)
+    if (s.colour_group != bench_and_rear)
     for (const geometry::Point p : {s.a, s.b}) {
       f.left = std::min(f.left, p.x);
       f.right = std::max(f.right, p.x);
@@ -77,15 +80,15 @@ std::string svg(const Facts& facts, const std::vector<kernel::Segment>& segments
   static constexpr std::array<std::pair<std::string_view, std::string_view>, 3> groups{
       {{"fixed", "#5b5f66"}, {"moving", "#8a5a2b"}, {"turning", "#1f5f8b"}}};
   std::string text = fmt::format(
-      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0}mm\" height=\"{1}mm\" viewBox=\"0 0 {0} {1}\">\n<title>{2}</title>\n"
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0}mm\" height=\"{1}mm\" viewBox=\"0 0 {0} {1}\" overflow=\"hidden\">\n<title>{2}</title>\n"
       "<rect width=\"{0}\" height=\"{1}\" fill=\"#fffdf8\"/>\n",
       number(width), number(height), escaped(facts.title));
   for (std::size_t i = 0; i < groups.size(); ++i)
     text += fmt::format("<path id=\"{}\" d=\"{}\" fill=\"none\" stroke=\"{}\" stroke-width=\"0.8\" stroke-linecap=\"round\"/>\n",
                         groups[i].first, path(segments, static_cast<int>(i), f), groups[i].second);
   text += fmt::format(
-      "<text x=\"{}\" y=\"{}\" font-family=\"sans-serif\" font-size=\"13\" fill=\"#333\">{}, opening {}: grey stands, brown moves, blue turns</text>\n</svg>\n",
-      number(margin_mm), number(height - 10), escaped(facts.title), units::write_length(units::mm(facts.pose.opening_mm), facts.show));
+      "<text x=\"{}\" y=\"{}\" font-family=\"sans-serif\" font-size=\"13\" fill=\"#333333\">{}, opening {}: grey stands, brown moves, blue turns</text>\n</svg>\n",
+      "12", number(height - 10), escaped(facts.title), units::write_length(units::mm(facts.pose.opening_mm), facts.show));
   return text;
 }
 
