@@ -27,21 +27,21 @@ struct Chord {
   Point a, b;
 };
 
-/// The chords of one gear that come within reach of the other's tip circle.
-std::vector<Chord> near(const std::vector<Point>& points, Point other, double reach) {
-  std::vector<Chord> chords;
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    const Point a = points[i], b = points[(i + 1) % points.size()];
-    if (std::min(geometry::distance(a, other), geometry::distance(b, other)) <= reach) chords.push_back({a, b});
-  }
-  return chords;
-}
-
 double point_to_chord(Point p, const Chord& c) {
   const Point along = c.b - c.a;
   const double squared = geometry::dot(along, along);
   const double t = squared > 0 ? std::clamp(geometry::dot(p - c.a, along) / squared, 0.0, 1.0) : 0.0;
   return geometry::distance(p, c.a + t * along);
+}
+
+/// The chords of one gear that come within reach of the other's tip circle.
+std::vector<Chord> near(const std::vector<Point>& points, Point other, double reach) {
+  std::vector<Chord> chords;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const Chord chord{points[i], points[(i + 1) % points.size()]};
+    if (point_to_chord(other, chord) <= reach) chords.push_back(chord);
+  }
+  return chords;
 }
 
 double least(const std::vector<Chord>& from, const std::vector<Chord>& to) {

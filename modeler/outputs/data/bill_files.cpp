@@ -167,9 +167,9 @@ std::string bill_json(const Facts& facts) {
 
 base::Result<std::vector<File>> write_bill(const Facts& facts, base::Watcher&) {
   return std::vector<File>{
-      {"lists/bill_of_materials.csv", bill_csv(facts), "what the vise is made of, for a spreadsheet", std::nullopt},
-      {"lists/bill_of_materials.json", bill_json(facts), "what the vise is made of, for programs", std::nullopt},
-      {"lists/bill_of_materials.md", bill_markdown(facts), "what the vise is made of, for reading", std::nullopt},
+      {"bill_of_materials.csv", bill_csv(facts), "what the vise is made of, for a spreadsheet", std::nullopt},
+      {"bill_of_materials.json", bill_json(facts), "what the vise is made of, for programs", std::nullopt},
+      {"bill_of_materials.md", bill_markdown(facts), "what the vise is made of, for reading", std::nullopt},
   };
 }
 

@@ -72,7 +72,7 @@ std::string findings_json(const Facts& facts) {
 
 base::Result<std::vector<File>> write_findings(const Facts& facts, base::Watcher&) {
   return std::vector<File>{
-      {"data/findings.json", findings_json(facts), "what the checks found, worst first", std::nullopt}};
+      {"findings.json", findings_json(facts), "what the checks found, worst first", std::nullopt}};
 }
 
 }  // namespace visewright::outputs::data

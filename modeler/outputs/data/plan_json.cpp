@@ -60,7 +60,7 @@ std::string plan_json(const Facts& facts) {
 }
 
 base::Result<std::vector<File>> write_plan(const Facts& facts, base::Watcher&) {
-  return std::vector<File>{{"data/plan.json", plan_json(facts), "every number with its reason", std::nullopt}};
+  return std::vector<File>{{"plan.json", plan_json(facts), "every number with its reason", std::nullopt}};
 }
 
 }  // namespace visewright::outputs::data

@@ -154,7 +154,7 @@ std::string size_json(const Facts& facts) {
 }
 
 base::Result<std::vector<File>> write_size(const Facts& facts, base::Watcher&) {
-  return std::vector<File>{{"data/size.json", size_json(facts), "the settled sizes and the findings", std::nullopt}};
+  return std::vector<File>{{"size.json", size_json(facts), "the settled sizes and the findings", std::nullopt}};
 }
 
 }  // namespace visewright::outputs::data

@@ -86,9 +86,13 @@ std::string svg(const Facts& facts, const std::vector<kernel::Segment>& segments
   for (std::size_t i = 0; i < groups.size(); ++i)
     text += fmt::format("<path id=\"{}\" d=\"{}\" fill=\"none\" stroke=\"{}\" stroke-width=\"0.8\" stroke-linecap=\"round\"/>\n",
                         groups[i].first, path(segments, static_cast<int>(i), f), groups[i].second);
-  text += fmt::format(
-      "<text x=\"{}\" y=\"{}\" font-family=\"sans-serif\" font-size=\"13\" fill=\"#333333\">{}, opening {}: grey stands, brown moves, blue turns</text>\n</svg>\n",
-      "12", number(height - 10), escaped(facts.title), units::write_length(units::mm(facts.pose.opening_mm), facts.show));
+  const std::string opening = units::write_length(units::mm(facts.pose.opening_mm), facts.show);
+  const auto line = [&](double up, const std::string& words) {
+    text += fmt::format("<text x=\"8\" y=\"{}\" font-family=\"sans-serif\" font-size=\"9\" fill=\"#333333\">{}</text>\n", number(height - up), words);
+  };
+  line(20, escaped(facts.title) + ", opening " + opening);
+  line(8, "grey stands, brown moves, blue turns");
+  text += "</svg>\n";
   return text;
 }
 
