@@ -12,8 +12,8 @@
 
 namespace visewright::outputs {
 
-/// One output: its name, the folder below the target in which its files stand, and the function that gives their
-/// bytes. Outputs open no file and decide nothing.
+/// One output: its name, the folder below the target in which its files stand (empty: the target itself; the paths of
+/// its files begin with it), and the function that gives their bytes. Outputs open no file and decide nothing.
 struct Output {
   std::string_view name, folder;
   bool needs_solids;

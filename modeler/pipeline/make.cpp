@@ -29,10 +29,7 @@ base::Result<std::vector<outputs::File>> written(const outputs::Facts& all, base
     if (watcher.wants_stop()) return base::fault(base::Cause::interrupted, "make", "stopped before all files were written", "start again");
     auto some = output.write(all, watcher);
     if (!some) return base::passed_on(std::move(some.error()));
-    for (outputs::File& file : *some) {
-      if (!output.folder.empty()) file.path = std::string(output.folder) + "/" + file.path;
-      files.push_back(std::move(file));
-    }
+    for (outputs::File& file : *some) files.push_back(std::move(file));
   }
   return files;
 }
