@@ -4,6 +4,7 @@
 #include "layout/rules_jaw.h"
 #include "layout/rules_screw.h"
 #include "layout/sections.h"
+#include "standards/designation.h"
 
 namespace visewright::layout {
 namespace {
@@ -27,12 +28,27 @@ const standards::BearingRow* wheel_bearing(const standards::Catalogue& catalogue
   return best ? usual_bearing(catalogue, best->bore) : nullptr;
 }
 
+/// A washer given by series or by its designation, or the usual series of the thread.
+const standards::WasherRow* washer(const Desk& d, const design::Maybe<std::string>& given, bool usually_large) {
+  const std::string& thread = d.plan.screw.thread->designation;
+  if (!given || given->value == "normal" || given->value == "large")
+    return d.catalogue.washer(thread, given ? given->value == "large" : usually_large);
+  const auto rows = d.catalogue.washers();
+  const auto same = [&](const standards::WasherRow& row) {
+    return standards::designation_key(row.designation) == standards::designation_key(given->value);
+  };
+  const auto found = std::find_if(rows.begin(), rows.end(), same);
+  return found == rows.end() ? nullptr : &*found;
+}
+
 void fix_nuts(Desk& d) {
   auto& plan = d.plan;
   for (std::size_t side = 0; side < 2; ++side) {
     const bool left = plan.screw.left_hand[side];
     const std::string& thread = plan.screw.thread->designation;
-    const auto* standard = d.catalogue.hexagon_nut(thread, left);
+    // A nut given by name serves the right-hand thread; its left-hand row is the thread's own.
+    const auto& named = d.design.collar.nut;
+    const auto* standard = named && !left ? d.catalogue.nut(named->value) : d.catalogue.hexagon_nut(thread, left);
     const auto* bar = d.catalogue.hexagon_bar(thread, left);
     plan.collar.nut[side] = standard ? standard : bar;
     const bool whole = d.design.rear_nut.kind && d.design.rear_nut.kind->value == "long nut";
@@ -130,9 +146,8 @@ void fix_hardware(Desk& d) {
   d.choose.text(rules::strength_class, "screw.strength_class", plan.screw.strength_class, place_of(d.design.screw.strength_class));
   plan.screw.diameter = d.choose.length(rules::screw_diameter, d.design.measured.rod_diameter, {}, units::in_mm(thread->major));
 
-  const bool large = d.design.collar.washer && d.design.collar.washer->value == "large";
-  plan.collar.flange = d.catalogue.washer(thread->designation, large);
-  plan.collar.thrust = d.catalogue.washer(thread->designation, true);
+  plan.collar.flange = washer(d, d.design.collar.washer, false);
+  plan.collar.thrust = washer(d, d.design.collar.thrust_washer, true);
   if (!plan.collar.thrust) plan.collar.thrust = plan.collar.flange;
   if (!plan.collar.flange) {
     d.wrong("collar.washer", "the catalogue has no washer for " + thread->designation, "choose another thread");

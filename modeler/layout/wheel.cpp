@@ -8,7 +8,7 @@
 namespace visewright::layout {
 namespace {
 
-constexpr double rim_mm = 20, hub_gap_mm = 3, hub_length_mm = 45;
+constexpr double rim_mm = 20, hub_gap_mm = 3, usual_hub_mm = 45;
 
 void fix_place_of_wheels(Desk& d) {
   auto& wheel = d.plan.wheel;
@@ -45,10 +45,11 @@ void fix_wheel(Desk& d) {
   if (wheel.on_screw.size() == 2) room = std::min(room, plan.train.spacing.mm() - plan.gaps.rim_to_rim.mm());
   wheel.diameter = c.length(rules::wheel_diameter, given.diameter, std::min(180.0, std::floor(room / 5) * 5),
                             {plan.bench.axis_depth.id, plan.train.spacing.id});
-  wheel.hub_diameter = c.length(rules::hub_diameter, given.hub, std::max(36.0, c.up(2.5 * plan.screw.journal.mm(), 1, 4)), {plan.screw.journal.id});
+  wheel.hub_diameter = c.derived(rules::hub_diameter, std::max(36.0, c.up(2.5 * plan.screw.journal.mm(), 1, 4)), {plan.screw.journal.id});
   const double cover_front = plan.cover.rear_out.mm() + plan.cover.thickness.mm();
   wheel.hub_rear_out = c.derived(rules::hub_rear, cover_front + hub_gap_mm, {plan.cover.rear_out.id});
-  const double front = std::max(wheel.hub_rear_out.mm() + hub_length_mm, cover_front + plan.gaps.rim_to_cover.mm() + rim_mm);
+  const double hub_length = given.hub ? units::in_mm(given.hub->value) : usual_hub_mm;
+  const double front = std::max(wheel.hub_rear_out.mm() + hub_length, cover_front + plan.gaps.rim_to_cover.mm() + rim_mm);
   wheel.hub_front_out = c.derived(rules::hub_front, front, {wheel.hub_rear_out.id});
   wheel.rim_thickness = c.derived(rules::rim_thickness, rim_mm);
   wheel.rim_rear_out = c.derived(rules::rim_rear, front - rim_mm, {wheel.hub_front_out.id, wheel.rim_thickness.id});
