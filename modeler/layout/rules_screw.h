@@ -87,7 +87,7 @@ inline constexpr Rule wheel_diameter{"wheel.diameter", "diameter of the hand whe
     "a smaller wheel, or a lower screw line"};
 inline constexpr Rule hub_diameter{"wheel.hub_diameter", "diameter of the wheel's hub", "2.5 × journal {0}, at least 36 mm", practice, "follows the wheel"};
 inline constexpr Rule hub_rear{"wheel.hub_rear_out", "rear of the hub", "cover {0} + 3 mm", practice, "3 mm keeps hub and cover apart"};
-inline constexpr Rule hub_front{"wheel.hub_front_out", "front of the hub", "hub {0} + 45 mm, and room for the rim", practice, "a longer hub"};
+inline constexpr Rule hub_front{"wheel.hub_front_out", "front of the hub", "hub {0} + its length, 45 mm unless given, and room for the rim", practice, "a longer hub"};
 inline constexpr Rule rim_rear{"wheel.rim_rear_out", "rear of the rim", "front of the hub {0} − rim {1}", practice, "a longer hub gives the fingers room"};
 inline constexpr Rule rim_thickness{"wheel.rim_thickness", "thickness of the rim", "20 mm", practice, "follows the wheel"};
 inline constexpr Rule web_thickness{"wheel.web_thickness", "thickness of the wheel's web", "8 mm", practice, "follows the wheel"};
