@@ -147,7 +147,11 @@ struct Accuracy {
 struct Assume {
   Maybe<double> thread_friction, collar_friction, mesh_efficiency;
   Maybe<double> screw_modulus_mpa, wood_modulus_mpa;
-  Maybe<double> wood_strength_mpa, gear_strength_mpa, cover_strength_mpa;
+  Maybe<double> panel_modulus_mpa, wood_strength_mpa, wood_crushing_mpa, gear_strength_mpa, cover_strength_mpa;
+  Maybe<double> pin_strength_mpa, weld_strength_mpa;
+  Maybe<double> wood_share, tooth_share, cover_share, withdrawal_share;  // of a strength, that may be used
+  Maybe<Length> nut_play, gear_run_out;
+  Maybe<Force> lean_force;
 };
 
 struct Shop {

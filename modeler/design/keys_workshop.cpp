@@ -11,6 +11,7 @@ using namespace rows;
 constexpr std::array<View, 3> ways_of_marking{"template", "one datum", "one from the next"};
 constexpr Range stress{0.1, 5000};
 constexpr Range modulus{10, 500000};
+constexpr Range share{0.01, 1};
 constexpr Range tool{0.3, 300};
 constexpr Range bed{20, 5000};
 constexpr Items sizes{1, 200};
@@ -62,6 +63,35 @@ constexpr std::array all{
     number("assume", "cover_strength_mpa", stress,
            {"62", "the catalogue's for the cover's material", "Bending strength of the cover's material"},
            field<&Design::assume, &Assume::cover_strength_mpa>()),
+
+    number("assume", "panel_modulus_mpa", modulus,
+           {"9000", "the catalogue's for the panel", "Modulus of elasticity of the rear jaw's core along the jaw"},
+           field<&Design::assume, &Assume::panel_modulus_mpa>()),
+    number("assume", "wood_crushing_mpa", stress,
+           {"7", "the catalogue's for the wood", "Pressure at which the front jaw's wood crushes across its grain"},
+           field<&Design::assume, &Assume::wood_crushing_mpa>()),
+    number("assume", "pin_strength_mpa", stress, {"240", "240", "Yield stress of the cross pins"},
+           field<&Design::assume, &Assume::pin_strength_mpa>()),
+    number("assume", "weld_strength_mpa", stress,
+           {"120", "120", "Stress in the throat of a weld that a careful amateur may count on"},
+           field<&Design::assume, &Assume::weld_strength_mpa>()),
+    number("assume", "wood_share", share, {"0.33", "0.33", "Share of its strength that wood may be loaded to"},
+           field<&Design::assume, &Assume::wood_share>()),
+    number("assume", "tooth_share", share,
+           {"0.24", "0.24 printed, 0.35 otherwise", "Share of its strength that a tooth may be loaded to"},
+           field<&Design::assume, &Assume::tooth_share>()),
+    number("assume", "cover_share", share, {"0.3", "0.3", "Share of its strength that the cover may be loaded to"},
+           field<&Design::assume, &Assume::cover_share>()),
+    number("assume", "withdrawal_share", share,
+           {"0.2", "0.2", "Share of its ultimate hold that a wood screw may be loaded to"},
+           field<&Design::assume, &Assume::withdrawal_share>()),
+    length("assume", "nut_play", {0.01, 3},
+           {"\"0.24 mm\"", "by the thread's family", "Play of the screw in its nut, on the diameter"},
+           field<&Design::assume, &Assume::nut_play>()),
+    length("assume", "gear_run_out", {0, 3}, {"\"0.1 mm\"", "0.1 mm", "How far a gear's teeth run out of true"},
+           field<&Design::assume, &Assume::gear_run_out>()),
+    sized(KeyType::force, "assume", "lean_force", {1, 5000}, {"\"300 N\"", "300 N", "A person leaning on the jaw"},
+          field<&Design::assume, &Assume::lean_force>()),
 
     plain(KeyType::text, "shop", "preset", {"\"small\"", "none", "Name of a ready list of tools"},
           field<&Design::shop, &Shop::preset>()),

@@ -8,7 +8,7 @@
 namespace visewright::layout {
 namespace {
 
-constexpr double band_mm = 22, inside_jaw_mm = 3, usual_swing_kelvin = 20, cover_expansion = 68e-6;
+constexpr double band_mm = 22, inside_jaw_mm = 3, cover_expansion = 68e-6;
 
 double largest_pocket_radius(const Plan& plan) {
   double largest = 0;
@@ -36,10 +36,9 @@ void fix_holes(Desk& d) {
   auto& plan = d.plan;
   auto& cover = plan.cover;
   auto& c = d.choose;
-  const auto& swing = d.design.accuracy.temperature_swing;
   const double growth = (cover.material->expansion_per_kelvin.value_or(cover_expansion)) * plan.train.spacing.mm() *
-                        (swing ? swing->value : usual_swing_kelvin);
-  cover.seat = c.derived(rules::seat, c.up(plan.bearing.outside.mm() + 2 * (growth / 2 + 0.25), 1, 4), {plan.bearing.outside.id, plan.train.spacing.id});
+                        plan.accuracy.temperature_swing.value;
+  cover.seat = c.derived(rules::seat, c.up(plan.bearing.outside.mm() + 2 * (growth / 2 + 0.25), 1, 4), {plan.bearing.outside.id, plan.train.spacing.id, plan.accuracy.temperature_swing.id});
   cover.lip_bore = c.derived(rules::lip_bore, std::round((plan.bearing.inner_land.mm() + plan.bearing.outer_land.mm()) / 2),
                              {plan.bearing.inner_land.id, plan.bearing.outer_land.id});
   cover.axle_hole = c.derived(rules::axle_hole, plan.axle.tap.mm() + 0.5, {plan.axle.tap.id});

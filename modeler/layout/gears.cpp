@@ -56,9 +56,7 @@ void fix_each_gear(Desk& d) {
   auto& c = d.choose;
   const auto& given = d.design.train;
   const std::size_t count = given.teeth.value.size();
-  std::vector<double> owned;
-  if (d.design.shop.hole_saws)
-    for (const auto& size : d.design.shop.hole_saws->value) owned.push_back(units::in_mm(size));
+  const std::vector<double>& owned = d.plan.workshop.owned.hole_saws_mm;
   for (std::size_t i = 0; i < count; ++i) {
     const std::string at = "train.gears " + std::to_string(i + 1) + " ";
     Gear g;

@@ -12,6 +12,7 @@
 #include "base/fault.h"
 #include "design/design.h"
 #include "geometry/loop.h"
+#include "layout/workshop.h"
 #include "reasons/ledger.h"
 #include "standards/catalogue.h"
 
@@ -103,6 +104,7 @@ struct WheelPlan {
   std::vector<int> on_screw;  // 0 left, 1 right
   bool on_centre = false;
   Size diameter, hub_diameter, hub_rear_out, hub_front_out, rim_rear_out, rim_thickness, web_thickness;
+  const standards::MaterialRow* material = nullptr;
   Size bore, lock_screw;
   Size grip_diameter, grip_length, grip_radius;  // radius: of the pivot from the axis
   Size grip_out;  // pivot line
@@ -220,6 +222,9 @@ struct Plan {
   BenchPlan bench;
   GapPlan gaps;
   UsePlan use;
+  AccuracyPlan accuracy;
+  AssumePlan assume;
+  WorkshopPlan workshop;
   Pattern screws;      // "left", "right"
   Pattern axles;       // "axle 2" … by gear number
   Pattern cusps;       // "cusp 1 top", "cusp 1 bottom" …

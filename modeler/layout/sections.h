@@ -28,6 +28,7 @@ struct Desk {
 /// cover's lip to hold one and clear the other. Null when the catalogue has none.
 [[nodiscard]] const standards::BearingRow* usual_bearing(const standards::Catalogue&, units::Length bore);
 
+void fix_workshop(Desk&);   // accuracy, tools, stock
 void fix_gears(Desk&);      // module, teeth, centres, meshes, phases
 void fix_hardware(Desk&);   // thread, nuts, washers, bearing
 void fix_face_width(Desk&);
@@ -39,5 +40,6 @@ void fix_screw(Desk&);      // lengths, opening, cross holes
 void fix_bench(Desk&);
 void fix_cover(Desk&);  // and the axles behind it
 void fix_patterns(Desk&);
+void fix_assumptions(Desk&);  // of materials, friction and play
 
 }  // namespace visewright::layout

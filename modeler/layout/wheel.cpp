@@ -51,6 +51,7 @@ void fix_wheel(Desk& d) {
   const double hub_length = given.hub ? units::in_mm(given.hub->value) : usual_hub_mm;
   const double front = std::max(wheel.hub_rear_out.mm() + hub_length, cover_front + plan.gaps.rim_to_cover.mm() + rim_mm);
   wheel.hub_front_out = c.derived(rules::hub_front, front, {wheel.hub_rear_out.id});
+  wheel.material = d.material("drive.wheel.material", {}, "aluminium");
   wheel.rim_thickness = c.derived(rules::rim_thickness, rim_mm);
   wheel.rim_rear_out = c.derived(rules::rim_rear, front - rim_mm, {wheel.hub_front_out.id, wheel.rim_thickness.id});
   wheel.web_thickness = c.derived(rules::web_thickness, 8);

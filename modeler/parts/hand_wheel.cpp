@@ -71,7 +71,7 @@ Part hand_wheel(const layout::Plan& plan) {
                   {},
                   {}});
   Bought stock{
-      "hand wheel " + std::to_string(std::lround(w.diameter.mm())) + " mm", "", steel(plan), {casting(plan)}, {}};
+      "hand wheel " + std::to_string(std::lround(w.diameter.mm())) + " mm", "", w.material, {casting(plan)}, {}};
   return made_of("hand wheel", std::move(stock), std::move(work), Making::bought);
 }
 

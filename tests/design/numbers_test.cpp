@@ -38,6 +38,7 @@ const std::set<std::string> zero_keys{"train.backlash",
                                       "accuracy.kerf",
                                       "accuracy.moisture_swing",
                                       "accuracy.temperature_swing",
+                                      "assume.gear_run_out",
                                       "stock.price"};
 
 enum class Sort { length, force, plain, none };
