@@ -72,10 +72,14 @@ void judge_wheels(const layout::Plan& plan, std::vector<Finding>& out) {
                          Verdict::fail, {"hand wheel, left", "hand wheel, right"}));
   out.push_back(judged(rules::rim_to_bench, plan.bench.axis_depth.mm() - wheel.diameter.mm() / 2, knuckles_mm, Unit::mm, Better::larger,
                        Verdict::caution, {"hand wheel", "bench top"}));
-  for (const int side : wheel.on_screw) {
-    const bool clockwise = plan.screw.closes_clockwise[static_cast<std::size_t>(side)];
-    out.push_back(judged(rules::closing_sense, clockwise ? 1 : 0, 1, Unit::count, Better::larger, Verdict::caution,
-                         {side == 0 ? "hand wheel, left" : "hand wheel, right"}));
+  const auto judge_sense = [&](bool clockwise, const char* name) {
+    out.push_back(judged(rules::closing_sense, clockwise ? 1 : 0, 1, Unit::count, Better::larger, Verdict::caution, {name}));
+  };
+  for (const int side : wheel.on_screw)
+    judge_sense(plan.screw.closes_clockwise[static_cast<std::size_t>(side)], side == 0 ? "hand wheel, left" : "hand wheel, right");
+  if (wheel.on_centre) {
+    const bool with_first = plan.train.gears[plan.train.gears.size() / 2].sense > 0;
+    judge_sense(plan.screw.closes_clockwise[0] == with_first, "hand wheel, centre");
   }
 }
 

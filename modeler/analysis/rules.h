@@ -37,7 +37,7 @@ inline constexpr Rule bottom_web{"front_jaw.bottom_web", "wood left below the po
 inline constexpr Rule bevel_web{"front_jaw.bevel_web", "wood left between pockets and bevel", "wood above the screw line less bevel and half the pocket",
     practice, "a lower bevel, or a lower screw line"};
 inline constexpr Rule closing_sense{"drive.closing_sense", "which way the driven wheel turns to close: 1 clockwise, 0 anticlockwise",
-    "right-hand thread closes clockwise", practice, "put the wheel on the right-hand screw"};
+    "right-hand thread closes clockwise", practice, "put the wheel on a right-hand screw; in the middle, take 5, 9 or 13 gears"};
 }  // namespace rules
 
 [[nodiscard]] std::span<const reasons::Rule* const> rules_of_analysis();

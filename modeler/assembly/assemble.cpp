@@ -13,7 +13,9 @@ namespace {
 using geometry::Placement;
 using layout::Plan;
 
-constexpr std::string_view sides[] = {", left", ", right"};
+/// Left and right screw, and the shaft in the middle.
+constexpr std::string_view sides[] = {", left", ", right", ", centre"};
+constexpr std::size_t centre = 2;
 
 std::string named(std::string_view name, std::size_t side) { return std::string(name) + std::string(sides[side]); }
 std::string numbered(std::string_view name, std::size_t index) { return std::string(name) + " " + std::to_string(index + 1); }
@@ -28,8 +30,9 @@ std::array<Index, 2> for_both(Builder& b, bool differ, Make make) {
 /// What the later steps need to declare fits.
 struct Indices {
   Index top = 0, rear_jaw = 0, rear_lining = 0, front_jaw = 0, front_lining = 0, cover = 0;
-  std::array<Index, 2> nut_block{}, rear_bush{}, front_bush{}, screw{}, stop{}, thrust{}, collar{}, keeper{}, outer_ring{}, inner_ring{};
-  std::vector<Index> gears;
+  std::array<Index, 2> nut_block{}, rear_bush{}, front_bush{}, stop{}, thrust{};
+  std::array<Index, 3> rod{}, collar{};  // the screws and the shaft
+  std::vector<Index> gears, outer_rings;  // of the bearings in the cover
 };
 
 class Assembler {
@@ -42,6 +45,7 @@ class Assembler {
     place_front();
     place_gears();
     for (std::size_t side = 0; side < 2; ++side) place_screw(side);
+    if (plan_.wheel.on_centre) place_shaft();
     place_wheels();
     place_cover();
     declare_travel();
@@ -52,13 +56,19 @@ class Assembler {
   }
 
  private:
-  double axis_x(std::size_t side) const { return plan_.screws.holes[side].at.x; }
-  double phase(std::size_t side) const { return (side == 0 ? plan_.train.gears.front() : plan_.train.gears.back()).phase.rad(); }
-  /// Opening a millimetre turns right-hand screws anticlockwise, left-hand screws clockwise.
-  double screw_rate(std::size_t side) const {
-    const double full = 2 * units::pi / units::in_mm(plan_.screw.thread->lead);
-    return plan_.screw.left_hand[side] ? -full : full;
+  std::size_t gear_on(std::size_t side) const {
+    const std::size_t last = plan_.train.gears.size() - 1;
+    return side == centre ? last / 2 : side == 0 ? 0 : last;
   }
+  double axis_x(std::size_t side) const { return plan_.train.gears[gear_on(side)].centre_x.mm(); }
+  double phase(std::size_t side) const { return plan_.train.gears[gear_on(side)].phase.rad(); }
+  /// Opening a millimetre turns right-hand screws anticlockwise, left-hand screws clockwise; the train turns the rest.
+  double rate_of_gear(std::size_t k) const {
+    const auto& gears = plan_.train.gears;
+    const double full = 2 * units::pi / units::in_mm(plan_.screw.thread->lead);
+    return (plan_.screw.left_hand[0] ? -full : full) * gears[k].sense * gears.front().teeth.value / gears[k].teeth.value;
+  }
+  double rate(std::size_t side) const { return rate_of_gear(gear_on(side)); }
   bool hands_differ() const { return plan_.screw.left_hand[0] != plan_.screw.left_hand[1]; }
 
   void place_bench() {
@@ -158,9 +168,8 @@ class Assembler {
     for (std::size_t k = 0; k < gears.size(); ++k) {
       gear_parts_.push_back(gear_part(k));
       const double x = gears[k].centre_x.mm();
-      const double rate = screw_rate(0) * gears[k].sense * gears.front().teeth.value / gears[k].teeth.value;
       const Placement where = geometry::turned_about_z(front_frame(x, plan_.train.rear_out.mm()), gears[k].phase.rad());
-      i_.gears.push_back(b_.turning(gear_parts_[k], numbered("gear", k), where, x, rate));
+      i_.gears.push_back(b_.turning(gear_parts_[k], numbered("gear", k), where, x, rate_of_gear(k)));
       if (k > 0) b_.fit(i_.gears[k - 1], i_.gears[k], Meshing{0});
     }
     place_idlers();
@@ -171,6 +180,7 @@ class Assembler {
     const double joint = plan_.front_jaw.joint_out.mm(), seat = joint + axle.spacer_rear.mm();
     std::optional<std::array<Index, 5>> part;  // axle, spacers, rings: only where there are idlers
     for (std::size_t k = 1; k + 1 < i_.gears.size(); ++k) {
+      if (plan_.train.gears[k].drive) continue;
       if (!part)
         part = {b_.part(parts::axle(plan_)), b_.part(parts::rear_spacer(plan_)), b_.part(parts::front_spacer(plan_)),
                 b_.part(parts::inner_ring(plan_, axle.bearing)), b_.part(parts::outer_ring(plan_, axle.bearing))};
@@ -179,8 +189,7 @@ class Assembler {
       const Index behind = b_.moving((*part)[1], numbered("rear spacer", k), front_frame(x, joint));
       const Index before = b_.moving((*part)[2], numbered("front spacer", k), front_frame(x, seat + axle.bearing.width.mm()));
       const Index inner = b_.moving((*part)[3], numbered("idler bearing, inner ring", k), front_frame(x, seat));
-      const double rate = b_.assembly().placed[i_.gears[k]].turn_rad_per_mm;
-      const Index outer = b_.turning((*part)[4], numbered("idler bearing, outer ring", k), front_frame(x, seat), x, rate);
+      const Index outer = b_.turning((*part)[4], numbered("idler bearing, outer ring", k), front_frame(x, seat), x, rate_of_gear(k));
       b_.fit(i_.front_jaw, pin, Press{});
       for (const Index ring : {behind, before, inner}) b_.fit(pin, ring, Sliding{});
       b_.fit(i_.gears[k], outer, Press{});
@@ -188,36 +197,57 @@ class Assembler {
     }
   }
 
+  /// A frame on the axis of a screw or the shaft, turned as its gear stands.
+  Placement on_axis(std::size_t side, double out) const { return geometry::turned_about_z(front_frame(axis_x(side), out), phase(side)); }
+  Index turning(std::size_t side, Index part, std::string_view name, const Placement& where) {
+    return b_.turning(part, named(name, side), where, axis_x(side), rate(side));
+  }
+
   void place_screw(std::size_t side) {
-    const double x = axis_x(side), rate = screw_rate(side), joint = plan_.front_jaw.joint_out.mm();
-    const auto on_axis = [&](double out) { return geometry::turned_about_z(front_frame(x, out), phase(side)); };
-    const auto turning = [&](Index part, std::string_view name, const Placement& where) { return b_.turning(part, named(name, side), where, x, rate); };
-    if (side == 0 || hands_differ()) {
-      screw_part_ = b_.part(parts::lead_screw(plan_, side));
-      collar_part_ = b_.part(parts::thrust_collar(plan_, side));
-    }
+    if (side == 0) stop_part_ = b_.part(parts::end_stop_pin(plan_));
+    if (side == 0 || hands_differ()) screw_part_ = b_.part(parts::lead_screw(plan_, side));
+    i_.rod[side] = turning(side, screw_part_, "lead screw", on_axis(side, plan_.screw.tail_out.mm()));
+    i_.stop[side] = turning(side, stop_part_, "end-stop pin", across(on_axis(side, plan_.screw.stop_out.mm()), plan_.screw.stop_length.mm()));
+    b_.fit(i_.rod[side], i_.stop[side], Press{});
+    b_.fit(i_.rod[side], i_.front_bush[side], Sliding{});
+    place_wheel_end(side);
+    b_.fit(i_.collar[side], i_.thrust[side], Sliding{});
+  }
+
+  /// The shaft turns in a bearing in the backing; its front end is like the screws'.
+  void place_shaft() {
+    const double rear = plan_.shaft.rear_out.mm();
+    i_.rod[centre] = b_.turning(b_.part(parts::centre_shaft(plan_)), "centre shaft", on_axis(centre, rear), axis_x(centre), rate(centre));
+    const Index inner = turning(centre, inner_part_, "shaft bearing, inner ring", on_axis(centre, rear));
+    const Index outer = b_.moving(outer_part_, named("shaft bearing, outer ring", centre), front_frame(axis_x(centre), rear));
+    b_.fit(i_.rod[centre], inner, Sliding{});
+    b_.fit(i_.front_jaw, outer, Press{});
+    collar_part_ = left_collar_part_;
+    place_wheel_end(centre);
+  }
+
+  /// Collar in the gear, keeper and bearing in the cover: alike on the screws and on the shaft.
+  void place_wheel_end(std::size_t side) {
     if (side == 0) {
+      left_collar_part_ = collar_part_ = b_.part(parts::thrust_collar(plan_, side));
       pin_part_ = b_.part(parts::collar_pin(plan_));
-      stop_part_ = b_.part(parts::end_stop_pin(plan_));
       keeper_part_ = b_.part(parts::keeper_ring(plan_));
       inner_part_ = b_.part(parts::inner_ring(plan_, plan_.bearing));
       outer_part_ = b_.part(parts::outer_ring(plan_, plan_.bearing));
+    } else if (side == 1 && hands_differ()) {
+      collar_part_ = b_.part(parts::thrust_collar(plan_, side));
     }
-    i_.screw[side] = turning(screw_part_, "lead screw", on_axis(plan_.screw.tail_out.mm()));
-    i_.collar[side] = turning(collar_part_, "thrust collar", on_axis(joint));
-    const Index pin = turning(pin_part_, "collar pin", across(on_axis(plan_.screw.collar_pin_out.mm()), plan_.collar.pin_length.mm()));
-    i_.stop[side] = turning(stop_part_, "end-stop pin", across(on_axis(plan_.screw.stop_out.mm()), plan_.screw.stop_length.mm()));
-    i_.keeper[side] = turning(keeper_part_, "keeper ring", on_axis(plan_.keeper.rear_out.mm()));
+    const Index rod = i_.rod[side];
+    i_.collar[side] = turning(side, collar_part_, "thrust collar", on_axis(side, plan_.front_jaw.joint_out.mm()));
+    const Index pin = turning(side, pin_part_, "collar pin", across(on_axis(side, plan_.screw.collar_pin_out.mm()), plan_.collar.pin_length.mm()));
+    const Index keeper = turning(side, keeper_part_, "keeper ring", on_axis(side, plan_.keeper.rear_out.mm()));
     const double ring = plan_.keeper.rear_out.mm() + plan_.keeper.thickness.mm() + plan_.gaps.end_float.mm();
-    i_.inner_ring[side] = turning(inner_part_, "wheel bearing, inner ring", on_axis(ring));
-    i_.outer_ring[side] = b_.moving(outer_part_, named("wheel bearing, outer ring", side), front_frame(x, ring));
-    const Index gear = side == 0 ? i_.gears.front() : i_.gears.back();
-    b_.fit(i_.screw[side], i_.collar[side], Threaded{});
-    for (const Index other : {i_.screw[side], i_.collar[side]}) b_.fit(other, pin, Press{});
-    b_.fit(i_.screw[side], i_.stop[side], Press{});
-    b_.fit(i_.collar[side], gear, Sliding{});
-    b_.fit(i_.collar[side], i_.thrust[side], Sliding{});
-    for (const Index other : {i_.keeper[side], i_.inner_ring[side], i_.front_bush[side]}) b_.fit(i_.screw[side], other, Sliding{});
+    const Index inner = turning(side, inner_part_, "wheel bearing, inner ring", on_axis(side, ring));
+    i_.outer_rings.push_back(b_.moving(outer_part_, named("wheel bearing, outer ring", side), front_frame(axis_x(side), ring)));
+    b_.fit(rod, i_.collar[side], Threaded{});
+    for (const Index other : {rod, i_.collar[side]}) b_.fit(other, pin, Press{});
+    b_.fit(i_.collar[side], i_.gears[gear_on(side)], Sliding{});
+    for (const Index other : {keeper, inner}) b_.fit(rod, other, Sliding{});
   }
 
   /// A pin of this length across the axis, along the frame's own y, middle on the axis.
@@ -227,33 +257,35 @@ class Assembler {
   }
 
   void place_wheels() {
-    if (plan_.wheel.on_screw.empty()) return;
-    const Index wheel = b_.part(parts::hand_wheel(plan_)), lock = b_.part(parts::lock_screw(plan_)), grip = b_.part(parts::grip(plan_));
-    for (const int which : plan_.wheel.on_screw) {
-      const auto side = static_cast<std::size_t>(which);
-      const double x = axis_x(side), rate = screw_rate(side);
-      const Placement hub = geometry::turned_about_z(front_frame(x, plan_.wheel.hub_rear_out.mm()), phase(side));
-      const Index placed = b_.turning(wheel, named("hand wheel", side), hub, x, rate);
-      const auto outwards = hub.x_axis;
-      const auto lock_at = geometry::plus(hub.origin_mm, geometry::plus(geometry::times(parts::lock_screw_height_mm(plan_), hub.z_axis),
-                                                                        geometry::times(plan_.wheel.hub_diameter.mm() / 2, outwards)));
-      const Index screw = b_.turning(lock, named("lock screw", side), {lock_at, hub.z_axis, outwards}, x, rate);
-      const Placement pivot = geometry::turned_about_z(front_frame(x, plan_.wheel.grip_out.mm()), phase(side));
-      const auto hinge = geometry::plus(pivot.origin_mm, geometry::times(plan_.wheel.grip_radius.mm(), outwards));
-      const Index folding = b_.turning(grip, named("grip", side), {hinge, pivot.z_axis, geometry::times(-1, outwards)}, x, rate);
-      b_.folds_out(folding, {hinge, outwards, pivot.z_axis});
-      b_.fit(placed, i_.screw[side], Sliding{});
-      b_.fit(placed, screw, Threaded{});
-      b_.fit(i_.screw[side], screw, Touching{});
-      b_.fit(placed, folding, Sliding{});
-    }
+    wheel_part_ = b_.part(parts::hand_wheel(plan_));
+    lock_part_ = b_.part(parts::lock_screw(plan_));
+    grip_part_ = b_.part(parts::grip(plan_));
+    for (const int side : plan_.wheel.on_screw) place_wheel(static_cast<std::size_t>(side));
+    if (plan_.wheel.on_centre) place_wheel(centre);
+  }
+
+  void place_wheel(std::size_t side) {
+    using geometry::plus, geometry::times;
+    const Placement hub = on_axis(side, plan_.wheel.hub_rear_out.mm()), pivot = on_axis(side, plan_.wheel.grip_out.mm());
+    const auto outwards = hub.x_axis;
+    const Index wheel = turning(side, wheel_part_, "hand wheel", hub);
+    const auto lock_at = plus(hub.origin_mm, plus(times(parts::lock_screw_height_mm(plan_), hub.z_axis),
+                                                  times(plan_.wheel.hub_diameter.mm() / 2, outwards)));
+    const Index lock = turning(side, lock_part_, "lock screw", {lock_at, hub.z_axis, outwards});
+    const auto hinge = plus(pivot.origin_mm, times(plan_.wheel.grip_radius.mm(), outwards));
+    const Index folding = turning(side, grip_part_, "grip", {hinge, pivot.z_axis, times(-1, outwards)});
+    b_.folds_out(folding, {hinge, outwards, pivot.z_axis});
+    b_.fit(wheel, i_.rod[side], Sliding{});
+    b_.fit(wheel, lock, Threaded{});
+    b_.fit(i_.rod[side], lock, Touching{});
+    b_.fit(wheel, folding, Sliding{});
   }
 
   void place_cover() {
     const double rear = plan_.cover.rear_out.mm(), front = rear + plan_.cover.thickness.mm();
     i_.cover = b_.moving(b_.part(parts::cover(plan_)), "cover", front_frame(0, rear));
     b_.fit(i_.front_jaw, i_.cover, Touching{});
-    for (const Index ring : i_.outer_ring) b_.fit(i_.cover, ring, Sliding{});
+    for (const Index ring : i_.outer_rings) b_.fit(i_.cover, ring, Sliding{});
     if (!axles_.empty()) {
       const Index screw = b_.part(parts::axle_screw(plan_));
       for (std::size_t k = 0; k < plan_.axles.holes.size(); ++k) {
@@ -274,9 +306,9 @@ class Assembler {
   /// Pairs of a moving and a fixed part that come close by intent.
   void declare_travel() {
     for (std::size_t side = 0; side < 2; ++side) {
-      b_.fit(i_.screw[side], i_.nut_block[side], Threaded{});
-      b_.fit(i_.screw[side], i_.rear_bush[side], Sliding{});
-      b_.fit(i_.screw[side], i_.rear_jaw, Clear{0.01});
+      b_.fit(i_.rod[side], i_.nut_block[side], Threaded{});
+      b_.fit(i_.rod[side], i_.rear_bush[side], Sliding{});
+      b_.fit(i_.rod[side], i_.rear_jaw, Clear{0.01});
       b_.fit(i_.stop[side], i_.nut_block[side], Touching{});
       for (const Index lining : {i_.rear_lining, i_.rear_jaw}) b_.fit(i_.front_bush[side], lining, Touching{});
       for (const Index moving : {i_.front_lining, i_.front_jaw}) b_.fit(i_.rear_bush[side], moving, Touching{});
@@ -290,7 +322,8 @@ class Assembler {
   Builder b_;
   Indices i_;
   std::vector<Index> gear_parts_, axles_;
-  Index screw_part_ = 0, collar_part_ = 0, pin_part_ = 0, stop_part_ = 0, keeper_part_ = 0, inner_part_ = 0, outer_part_ = 0;
+  Index screw_part_ = 0, stop_part_ = 0, collar_part_ = 0, left_collar_part_ = 0, pin_part_ = 0, keeper_part_ = 0;
+  Index inner_part_ = 0, outer_part_ = 0, wheel_part_ = 0, lock_part_ = 0, grip_part_ = 0;
 };
 
 }  // namespace

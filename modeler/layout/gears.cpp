@@ -57,10 +57,12 @@ void fix_each_gear(Desk& d) {
   const auto& given = d.design.train;
   const std::size_t count = given.teeth.value.size();
   const std::vector<double>& owned = d.plan.workshop.owned.hole_saws_mm;
+  const bool centre_drive = d.design.drive.at && d.design.drive.at->value == "centre";
   for (std::size_t i = 0; i < count; ++i) {
     const std::string at = "train.gears " + std::to_string(i + 1) + " ";
     Gear g;
-    g.drive = i == 0 || i + 1 == count;
+    g.on_shaft = centre_drive && 2 * i + 1 == count;
+    g.drive = i == 0 || i + 1 == count || g.on_shaft;
     g.sense = i % 2 == 0 ? 1 : -1;
     g.teeth = c.ledger().count(at + "teeth", given.teeth.value[i], reasons::Basis::given, rules::teeth, {}, given.teeth.place);
     g.shift = c.ledger().ratio(at + "profile_shift", reasons::Unit::one, given.profile_shift ? of_row(given.profile_shift->value, i) : 0.0,

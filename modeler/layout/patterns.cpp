@@ -70,7 +70,12 @@ void fix_patterns(Desk& d) {
   const auto& gears = plan.train.gears;
   plan.screws = {"screws", {{"left", {gears.front().centre_x.mm(), 0}}, {"right", {gears.back().centre_x.mm(), 0}}}};
   plan.axles.name = "axles";
-  for (std::size_t i = 1; i + 1 < gears.size(); ++i) plan.axles.holes.push_back({"axle " + std::to_string(i + 1), {gears[i].centre_x.mm(), 0}});
+  plan.shaft_hole.name = "shaft";
+  for (std::size_t i = 1; i + 1 < gears.size(); ++i) {
+    const geometry::Point at{gears[i].centre_x.mm(), 0};
+    if (gears[i].on_shaft) plan.shaft_hole.holes.push_back({"middle", at});
+    else plan.axles.holes.push_back({"axle " + std::to_string(i + 1), at});
+  }
   plan.cusps.name = "cusps";
   fix_cusps(plan);
   plan.dogs.name = "dogs";

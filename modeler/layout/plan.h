@@ -41,7 +41,8 @@ struct Gear {
   Size thinning, tip, root, pitch_diameter, centre_x, pocket;
   Turn phase;  // of one tooth centre at shut, from +X, anticlockwise as the person sees it
   std::shared_ptr<const geometry::Loop> outline;  // equal gears share one; a tooth centre stands on its +x axis
-  bool drive = false;
+  bool drive = false;     // sits on a collar's hexagon: the ends, and the one on the wheel's shaft
+  bool on_shaft = false;  // the middle one, when the wheel drives it
   int sense = 1;  // of its turning against the first gear's: 1 or −1
 };
 
@@ -109,6 +110,12 @@ struct WheelPlan {
   Size grip_diameter, grip_length, grip_radius;  // radius: of the pivot from the axis
   Size grip_out;  // pivot line
   reasons::Ratio hand_force;  // newtons
+};
+
+/// The shaft of a wheel in the middle, from the rod of the screws; its front end is like theirs. Depths are from the
+/// glue joint.
+struct ShaftPlan {
+  Size relief, relief_depth, seat, seat_depth, clearance, clearance_depth, shoulder_out, rear_out, front_out;
 };
 
 struct AxlePlan {
@@ -212,6 +219,7 @@ struct Plan {
   BearingPlan bearing;
   KeeperPlan keeper;
   WheelPlan wheel;
+  ShaftPlan shaft;  // all zero unless wheel.on_centre
   AxlePlan axle;
   FrontJawPlan front_jaw;
   CoverPlan cover;
@@ -226,6 +234,7 @@ struct Plan {
   AssumePlan assume;
   WorkshopPlan workshop;
   Pattern screws;      // "left", "right"
+  Pattern shaft_hole;  // "middle", or none
   Pattern axles;       // "axle 2" … by gear number
   Pattern cusps;       // "cusp 1 top", "cusp 1 bottom" …
   Pattern dogs;        // in the face "top" frame: x right, y back from the jaw's clamping face (negative: out)

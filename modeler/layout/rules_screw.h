@@ -47,7 +47,17 @@ inline constexpr Rule journal{"screw.journal", "diameter of the turned wheel end
     "largest bearing bore not above the thread root {0} − 0.5 mm", practice, "a bearing one size down"};
 inline constexpr Rule shoulder{"screw.shoulder_out", "where the thread ends and the journal begins, out from the bench",
     "0.5 mm before the greater of gear front {0} and nut front", practice, "follows the gear"};
+inline constexpr Rule shaft_relief{"shaft.relief", "recess in the backing that the middle collar's flange turns in", "flange {0} + 2 mm, up to a whole size", practice, "follows the washer"};
+inline constexpr Rule shaft_relief_depth{"shaft.relief_depth", "depth of that recess", "2 mm", practice, "the flange must not rub"};
+inline constexpr Rule shaft_seat{"shaft.seat", "seat of the shaft's rear bearing in the backing", "outside of the bearing {0}", practice, "bore a trial seat first"};
+inline constexpr Rule shaft_seat_depth{"shaft.seat_depth", "depth of the seat from the glue joint", "recess {0} + bearing {1}", practice, "follows the bearing"};
+inline constexpr Rule shaft_clearance{"shaft.clearance", "hole behind the inner ring, so that it turns free", "between the lands {0} and {1} of the bearing", practice, "the floor must hold the outer ring"};
+inline constexpr Rule shaft_clearance_depth{"shaft.clearance_depth", "depth of that hole from the glue joint", "seat {0} + 2 mm", practice, "follows the seat"};
+inline constexpr Rule shaft_shoulder{"shaft.shoulder_out", "where the shaft's rear journal begins, out from the bench", "glue joint {0} − recess {1}", practice, "it rests on the inner ring"};
+inline constexpr Rule shaft_rear{"shaft.rear_out", "rear end of the shaft", "shoulder {0} − bearing {1}", practice, "follows the bearing"};
 inline constexpr Rule screw_front{"screw.front_out", "front end of the screw", "flush with the hub {0}", practice, "follows the wheel"};
+inline constexpr Rule screw_front_plain{"screw.front_out_without_wheel", "front end of a screw that carries no wheel", "flush with the cover: its rear {0} + thickness {1}", practice, "follows the cover"};
+inline constexpr Rule shaft_front{"shaft.front_out", "front end of the shaft", "flush with the hub {0}", practice, "follows the wheel"};
 inline constexpr Rule screw_length{"screw.length", "length of each screw",
     "opening {0} + front stack {1} + rear stack {2} + two pitches {3} each + 8 mm for the stop, up to a whole size", practice,
     "a longer rod opens wider"};
@@ -115,7 +125,8 @@ inline constexpr Rule rear_bead{"rear_nut.bead", "leg of the weld between nut an
 inline constexpr const Rule* screw[] = {&thread, &hand, &screw_diameter, &pitch, &thread_root, &nut_across, &nut_height, &flange_outside, &flange_thickness,
     &thrust_outside, &thrust_thickness, &bevel_leg, &collar_pin, &collar_pin_length, &collar_pin_out, &hexagon, &hexagon_depth,
     &flange_recess, &flange_recess_depth, &front_bore, &journal, &shoulder, &screw_front, &screw_length, &tail, &opening_wanted,
-    &opening_max, &groove_out, &groove_width, &groove_depth, &dimple, &stop_pin, &stop_length, &stop_out, &strength_class,
+    &opening_max, &groove_out, &groove_width, &groove_depth, &dimple, &stop_pin, &stop_length, &stop_out, &shaft_relief, &shaft_relief_depth, &shaft_seat, &shaft_seat_depth,
+    &shaft_clearance, &shaft_clearance_depth, &shaft_shoulder, &shaft_front, &screw_front_plain, &shaft_rear, &strength_class,
     &bearing_size, &inner_land, &outer_land, &end_float, &keeper_bore, &keeper_outside, &keeper_thickness, &keeper_relief,
     &keeper_relief_depth, &keeper_rear, &wheel_diameter, &hub_diameter, &hub_rear, &hub_front, &rim_rear, &rim_thickness,
     &web_thickness, &wheel_bore, &lock_screw, &grip_diameter, &grip_length, &grip_radius, &grip_out, &hand_force, &rear_nut_kind,

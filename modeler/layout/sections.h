@@ -35,6 +35,7 @@ void fix_face_width(Desk&);
 void fix_axle_bearing(Desk&);
 void fix_front_jaw(Desk&);  // boards, bevel, dog holes, and the stack up to the cover
 void fix_wheel(Desk&);
+void fix_shaft(Desk&);  // of a wheel in the middle
 void fix_rear(Desk&);       // rear jaw, nut block, brackets
 void fix_screw(Desk&);      // lengths, opening, cross holes
 void fix_bench(Desk&);

@@ -17,8 +17,6 @@ void fix_place_of_wheels(Desk& d) {
   if (at == "left") wheel.on_screw = {0};
   if (at == "right") wheel.on_screw = {1};
   wheel.on_centre = at == "centre";
-  if (wheel.on_centre)
-    d.wrong("drive.at", "the shaft of a wheel in the middle has no parts yet", "\"ends\", \"left\" or \"right\"", place_of(d.design.drive.at));
   d.choose.text(rules::hand_force, "drive.at", at, place_of(d.design.drive.at));
 }
 
@@ -63,7 +61,10 @@ void fix_wheel(Desk& d) {
                                       d.design.drive.hand_force ? d.design.drive.hand_force->place : base::Place{});
   fix_grip(d);
   auto& screw = plan.screw;
-  screw.front_out = c.derived(rules::screw_front, front, {wheel.hub_front_out.id});
+  if (wheel.on_centre)  // a screw that carries no wheel would stand in the way of the one in the middle
+    screw.front_out = c.named(rules::screw_front_plain, "screw.front_out", cover_front, {plan.cover.rear_out.id, plan.cover.thickness.id});
+  else
+    screw.front_out = c.derived(rules::screw_front, front, {wheel.hub_front_out.id});
   screw.groove_out = c.derived(rules::groove_out, wheel.hub_rear_out.mm() + 12, {wheel.hub_rear_out.id});
   screw.groove_width = c.derived(rules::groove_width, wheel.lock_screw.mm() + 0.5, {wheel.lock_screw.id});
   screw.groove_depth = c.derived(rules::groove_depth, 1);

@@ -29,15 +29,17 @@ Operation slot(std::string name, const Face& face, const Hole& hole, Point way, 
 void add_bearing_seats(const Plan& plan, std::vector<Operation>& work) {
   const layout::CoverPlan& cover = plan.cover;
   const Face rear = back();
-  for (const Hole& hole : plan.screws.holes)
-    work.push_back(follows(
-        because(recess("bearing seat, " + hole.name, rear, on(rear, hole.at), cover.seat.mm(), cover.seat_depth.mm()),
-                plan, cover.seat),
-        plan.screws, hole));
-  for (const Hole& hole : plan.screws.holes)
-    work.push_back(follows(because(drill("bore in the lip, " + hole.name, rear, on(rear, hole.at), cover.lip_bore.mm()),
-                                   plan, cover.lip_bore),
-                           plan.screws, hole));
+  const auto for_all = [&](auto operation) {
+    for (const layout::Pattern* pattern : {&plan.screws, &plan.shaft_hole})
+      for (const Hole& hole : pattern->holes) work.push_back(follows(operation(hole), *pattern, hole));
+  };
+  for_all([&](const Hole& hole) {
+    return because(recess("bearing seat, " + hole.name, rear, on(rear, hole.at), cover.seat.mm(), cover.seat_depth.mm()), plan,
+                   cover.seat);
+  });
+  for_all([&](const Hole& hole) {
+    return because(drill("bore in the lip, " + hole.name, rear, on(rear, hole.at), cover.lip_bore.mm()), plan, cover.lip_bore);
+  });
 }
 
 /// Slots run along the jaw, where the sheet grows with heat and the wood hardly moves.

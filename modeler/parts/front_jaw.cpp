@@ -1,6 +1,7 @@
 #include "parts/front_jaw.h"
 
 #include <cmath>
+#include <tuple>
 
 #include "parts/compose.h"
 #include "parts/fasteners.h"
@@ -41,6 +42,20 @@ void add_hand_grips(const Plan& plan, std::vector<Operation>& work) {
   }
 }
 
+/// From the widest to the narrowest, so that each cutter still finds the centre.
+void add_shaft_seat(const Plan& plan, std::vector<Operation>& work) {
+  const layout::ShaftPlan& s = plan.shaft;
+  const Face face = front(plan.front_jaw.backing.mm());
+  const std::tuple<const char*, const layout::Size*, const layout::Size*> steps[] = {
+      {"recess for the flange, ", &s.relief, &s.relief_depth},
+      {"bearing seat, ", &s.seat, &s.seat_depth},
+      {"clearance behind the bearing, ", &s.clearance, &s.clearance_depth}};
+  for (const Hole& hole : plan.shaft_hole.holes)
+    for (const auto& [what, diameter, depth] : steps)
+      work.push_back(follows(because(recess(what + hole.name, face, hole.at, diameter->mm(), depth->mm()), plan, *diameter),
+                             plan.shaft_hole, hole));
+}
+
 /// The recess comes before the bore, whose cutter would take away its centre.
 Part backing(const Plan& plan) {
   const layout::FrontJawPlan& jaw = plan.front_jaw;
@@ -60,6 +75,7 @@ Part backing(const Plan& plan) {
     work.push_back(follows(
         because(drill("bore for the bush, " + hole.name, face, hole.at, jaw.bush_outside.mm()), plan, jaw.bush_outside),
         plan.screws, hole));
+  add_shaft_seat(plan, work);
   if (jaw.hand_grips) add_hand_grips(plan, work);
   return made_of("front jaw backing", board(plan, jaw.backing.mm()), std::move(work));
 }
@@ -68,6 +84,7 @@ Part backing(const Plan& plan) {
 std::pair<const layout::Pattern*, const Hole*> axis_of(const Plan& plan, std::size_t gear) {
   if (gear == 0) return {&plan.screws, &plan.screws.holes.front()};
   if (gear + 1 == plan.train.gears.size()) return {&plan.screws, &plan.screws.holes.back()};
+  if (plan.train.gears[gear].on_shaft) return {&plan.shaft_hole, &plan.shaft_hole.holes.front()};
   return {&plan.axles, &plan.axles.hole("axle " + std::to_string(gear + 1))};
 }
 

@@ -21,13 +21,17 @@ Part printed(std::string name, const layout::Plan& plan, const layout::Gear& gea
   return made_of(std::move(name), Printed{plan.train.material}, std::move(work), Making::printed);
 }
 
-bool drives_differ(const layout::Train& train) { return !same_gear(train.gears.front(), train.gears.back()); }
+/// What sets a drive gear's name apart, where the drive gears differ.
+std::string which_drive(const layout::Train& train, std::size_t index) {
+  const layout::Gear &first = train.gears.front(), &last = train.gears.back(), &gear = train.gears[index];
+  if (gear.on_shaft) return same_gear(gear, first) ? which_drive(train, 0) : same_gear(gear, last) ? which_drive(train, train.gears.size() - 1) : ", centre";
+  return of_side(index == 0 ? 0 : 1, !same_gear(first, last));
+}
 
 bool idlers_differ(const layout::Train& train) {
-  const auto& gears = train.gears;
-  if (gears.size() < 4) return false;
-  return std::any_of(gears.begin() + 2, gears.end() - 1,
-                     [&](const layout::Gear& g) { return !same_gear(g, gears[1]); });
+  const auto idler = [](const layout::Gear& g) { return !g.drive; };
+  const auto first = std::find_if(train.gears.begin(), train.gears.end(), idler);
+  return std::any_of(first, train.gears.end(), [&](const layout::Gear& g) { return idler(g) && !same_gear(g, *first); });
 }
 
 }  // namespace
@@ -43,8 +47,7 @@ Part drive_gear(const layout::Plan& plan, std::size_t index) {
   layers.push_back(layer(gear, geometry::hexagon({0, 0}, collar.hexagon.mm(), 0), std::max(recess, 0.0), floor));
   layers.push_back(
       layer(gear, geometry::circle({0, 0}, collar.front_bore.mm() / 2), floor, plan.train.face_width.mm()));
-  const std::size_t side = index == 0 ? 0 : 1;
-  return printed("drive gear" + of_side(side, drives_differ(plan.train)), plan, gear, std::move(layers));
+  return printed("drive gear" + which_drive(plan.train, index), plan, gear, std::move(layers));
 }
 
 Part idler_gear(const layout::Plan& plan, std::size_t index) {

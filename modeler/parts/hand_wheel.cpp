@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "parts/compose.h"
-#include "parts/lead_screw.h"
+#include "parts/wheel_end.h"
 
 namespace visewright::parts {
 namespace {

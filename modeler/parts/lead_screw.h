@@ -13,7 +13,4 @@ namespace visewright::parts {
 /// Frame: z along the pin, z = 0 at one end. "end-stop pin".
 [[nodiscard]] Part end_stop_pin(const layout::Plan&);
 
-/// Depth of the dimple below the floor of the ring groove.
-inline constexpr double dimple_depth_mm = 1;
-
 }  // namespace visewright::parts

@@ -6,6 +6,7 @@
 #include "parts/bench.h"
 #include "parts/bracket.h"
 #include "parts/bush.h"
+#include "parts/centre_shaft.h"
 #include "parts/cover.h"
 #include "parts/fasteners.h"
 #include "parts/front_jaw.h"

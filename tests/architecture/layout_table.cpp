@@ -66,6 +66,7 @@ const std::vector<Fenced>& fenced() {
                                        {"spdlog/", "", {"cli"}},
                                        {"fcl/", "", {"fitup"}},
                                        {"presets_files.h", "", {"pipeline"}},
+                                       {"shops_files.h", "", {"standards"}},
                                        {"standards_files.h", "", {"standards"}}};
   return all;
 }

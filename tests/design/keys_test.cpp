@@ -40,7 +40,8 @@ const std::map<std::string, std::string> known_keys{
      "temperature_swing"},
     {"assume",
      "thread_friction collar_friction mesh_efficiency screw_modulus_mpa wood_modulus_mpa wood_strength_mpa "
-     "gear_strength_mpa cover_strength_mpa"},
+     "gear_strength_mpa cover_strength_mpa panel_modulus_mpa wood_crushing_mpa pin_strength_mpa weld_strength_mpa "
+     "wood_share tooth_share cover_share withdrawal_share nut_play gear_run_out lean_force"},
     {"shop", "preset drills hole_saws flat_bits cutters print_bed laser_bed"},
     {"stock", "kind material size count price"},
     {"measured", "axle_centres backing gear_layer cover rod_diameter nut_across_flats made"},

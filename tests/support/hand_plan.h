@@ -155,6 +155,7 @@ struct HandPlan {
     plan.bearing = {&b6002, mm(15), mm(32), mm(9), mm(20.1), mm(26.9)};
     plan.keeper = {mm(15.2), mm(24), mm(1), mm(20), mm(0.4), mm(69)};
     layout::WheelPlan& w = plan.wheel;
+    w.material = &steel;
     w.on_screw = {0, 1};
     w.diameter = mm(180);
     w.hub_diameter = mm(38);

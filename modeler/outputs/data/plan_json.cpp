@@ -46,7 +46,7 @@ std::string plan_json(const Facts& facts) {
   for (const reasons::Number& n : plan.ledger.numbers()) numbers.push_back(number_json(plan.ledger, n, facts.show));
   for (const reasons::Choice& choice : plan.ledger.choices()) choices.push_back(choice_json(choice));
   for (const layout::Pattern* pattern :
-       {&plan.screws, &plan.axles, &plan.cusps, &plan.dogs, &plan.cover_edge, &plan.rear_mounting}) {
+       {&plan.screws, &plan.shaft_hole, &plan.axles, &plan.cusps, &plan.dogs, &plan.cover_edge, &plan.rear_mounting}) {
     patterns.push_back(pattern_json(*pattern));
   }
   Json json;

@@ -23,7 +23,7 @@ Json gear_json(const layout::Train& train, const layout::Gear& gear) {
   json["phase_deg"] = number(nearest_tooth_deg(gear));
   json["centre_x_mm"] = mm(gear.centre_x);
   json["pocket_diameter_mm"] = mm(gear.pocket);
-  json["drives_screw"] = gear.drive;
+  json["drives_screw"] = gear.drive && !gear.on_shaft;
   json["turns_with_first"] = gear.sense > 0;
   return json;
 }

@@ -41,7 +41,7 @@ std::string gear_table(const Facts& facts) {
   Rows rows{{"gear", "teeth", "pitch ⌀", "tip ⌀", "root ⌀", "pocket ⌀", "shift", "at x", "tooth at", "turns"}};
   int index = 0;
   for (const layout::Gear& gear : facts.plan.train.gears) {
-    rows.push_back({std::to_string(++index) + (gear.drive ? " drive" : " idler"), std::to_string(gear.teeth.value),
+    rows.push_back({std::to_string(++index) + (gear.on_shaft ? " shaft" : gear.drive ? " drive" : " idler"), std::to_string(gear.teeth.value),
                     cell(gear.pitch_diameter, facts.show), cell(gear.tip, facts.show), cell(gear.root, facts.show),
                     cell(gear.pocket, facts.show), units::write_number(gear.shift.value, 4),
                     cell(gear.centre_x, facts.show), degrees(nearest_tooth_deg(gear), 2),

@@ -40,6 +40,8 @@ void turning_layers(const layout::Plan& plan, std::vector<Layer>& layers) {
   const double joint = plan.front_jaw.joint_out.mm(), flange = joint + collar.flange_thickness.mm();
   const double keeper = plan.keeper.rear_out.mm(), bearing = plan.cover.rear_out.mm() + plan.cover.seat_depth.mm();
   layers.push_back({"screw", plan.screw.tail_out.mm(), plan.screw.front_out.mm(), Group::turning});
+  if (plan.wheel.on_centre)
+    layers.push_back({"centre shaft", plan.shaft.rear_out.mm(), plan.shaft.front_out.mm(), Group::turning});
   layers.push_back({"thrust washer", joint - collar.thrust_thickness.mm(), joint, Group::moving});
   layers.push_back({"collar flange", joint, flange, Group::turning});
   layers.push_back({"collar nut", flange, flange + collar.nut_height.mm(), Group::turning});
