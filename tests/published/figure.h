@@ -17,7 +17,7 @@ struct Figure {
   std::string inputs;
   std::string what;  // with its unit
   double printed;
-  int decimals;  // as printed; the figure holds to half of the last one
+  int decimals;  // as printed, negative for rounded tens; the figure holds to half of the last one
   Known known;
   double computed;
   /// Wider than half of the last decimal only where the source rounds before it goes on; the source then says so.
@@ -28,5 +28,10 @@ struct Figure {
 [[nodiscard]] std::vector<Figure> mesh_figures();
 [[nodiscard]] std::vector<Figure> train_figures();
 [[nodiscard]] std::vector<Figure> thread_figures();
+[[nodiscard]] std::vector<Figure> screw_figures();
+[[nodiscard]] std::vector<Figure> strength_figures();
+[[nodiscard]] std::vector<Figure> beam_figures();
+[[nodiscard]] std::vector<Figure> wood_figures();
+[[nodiscard]] std::vector<Figure> trial_figures();
 
 }  // namespace visewright::published

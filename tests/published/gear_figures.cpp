@@ -3,6 +3,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "formulas/gear_measure.h"
 #include "formulas/involute.h"
 #include "published/figure.h"
 #include "published/gears.h"
@@ -87,9 +88,20 @@ void add_pins(std::vector<Figure>& all) {
   all.push_back({metric_gears + ", over-pin tables", "m 1, z 20, Dp 1.7", "over pins, mm", 22.2941, 4,
                  Known::from_memory, over_pins_mm(gear(20, 1), 1.7)});
   // The pin that touches at the reference circle, of the same table.
-  const double touching = over_pins_mm(gear(20, 1), 1.724449) - 1.724449;
-  all.push_back({metric_gears + ", over-pin tables", "m 1, z 20, Dp 1.7245", "phi, rad", 0.4276057, 6,
-                 Known::from_memory, std::acos(base_diameter_mm(gear(20, 1)) / touching)});
+  const double ideal = ideal_pin_mm(gear(20, 1));
+  const auto phi_rad = [](double pin_mm) {
+    return std::acos(base_diameter_mm(gear(20, 1)) / (over_pins_mm(gear(20, 1), pin_mm) - pin_mm));
+  };
+  const auto pins = [&](const char* inputs, const char* what, double printed, int decimals, double computed,
+                        double allowed = 0) {
+    all.push_back(
+        {metric_gears + ", over-pin tables", inputs, what, printed, decimals, Known::from_memory, computed, allowed});
+  };
+  // The handbook goes on from its rounded angles: 1.72445 is exact.
+  pins("m 1, z 20", "ideal pin, mm", 1.7245, 4, ideal, 1e-4);
+  pins("m 1, z 20, ideal pin", "phi, rad", 0.4276057, 7, phi_rad(ideal));
+  pins("m 1, z 20, Dp 1.7", "inv phi", 0.0268197, 7, formulas::involute(phi_rad(1.7)));
+  pins("m 1, z 20, Dp 1.7", "phi, deg", 24.1350, 4, phi_rad(1.7) / degree);
   all.push_back({"over-pin table", "m 1, z 21, Dp 1.7", "over pins, mm", 23.23594, 5, Known::computed,
                  over_pins_mm(gear(21, 1), 1.7)});
   all.push_back({"over-pin table", "m 1, z 17, Dp 1.7", "over pins, mm", 19.21118, 5, Known::computed,
@@ -106,17 +118,22 @@ void add_pins(std::vector<Figure>& all) {
 void add_thicknesses(std::vector<Figure>& all) {
   const SpurGear big = gear(12, 10, 0.3);
   const double s = tooth_thickness_mm(big);
-  const double radius = pitch_diameter_mm(big) / 2;
-  const double half_rad = s / (2 * radius);
+  const formulas::ChordalMeasure chord = chordal_measure(big);
   const auto g8 = [&](const char* what, double printed, int decimals, double computed) {
     all.push_back({metric_gears + ", Table 10-1 chordal thickness", "m 10, z 12, x +0.3, ha 13", what, printed,
                    decimals, Known::sighted, computed});
   };
   g8("thickness, mm", 17.8918, 4, s);
-  g8("half angle, deg", 8.54270, 5, half_rad / degree);
-  g8("chordal thickness, mm", 17.8256, 4, 2 * radius * std::sin(half_rad));
-  g8("chordal addendum, mm", 13.6657, 4,
-     (tip_diameter_mm(big) - pitch_diameter_mm(big)) / 2 + radius * (1 - std::cos(half_rad)));
+  g8("half angle, deg", 8.54270, 5, s / pitch_diameter_mm(big) / degree);
+  g8("chordal thickness, mm", 17.8256, 4, chord.thickness_mm);
+  g8("chordal addendum, mm", 13.6657, 4, chord.height_mm);
+  // A rack is a gear of ever so many teeth.
+  const SpurGear rack = gear(100000, 3);
+  const std::string racks = metric_gears + ", Table 10-2 chordal thickness of racks";
+  all.push_back(
+      {racks, "m 3, 20 deg", "chordal thickness, mm", 4.7124, 4, Known::sighted, chordal_measure(rack).thickness_mm});
+  all.push_back(
+      {racks, "m 3, 20 deg", "chordal height, mm", 3.0000, 4, Known::sighted, chordal_measure(rack).height_mm});
   const SpurGear plain = gear(20, 2);
   const auto g13 = [&](const char* what, double printed, double diameter_mm) {
     all.push_back({"thickness at a diameter", "m 2, z 20", what, printed, 6, Known::computed,

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "formulas/gear_measure.h"
 #include "formulas/involute.h"
 #include "published/figure.h"
 #include "published/gears.h"
@@ -208,6 +209,20 @@ void add_tight_mesh(std::vector<Figure>& all) {
   row("thickness, mm", std::numbers::pi - 0.05, 6, tooth_thickness_mm(thin));
 }
 
+// The table of that report gives the formula's values rounded up.
+void add_least_backlash(std::vector<Figure>& all) {
+  struct Row {
+    double module_mm, distance_mm, printed;
+  };
+  for (const Row& r : {Row{1.5, 50, 0.09}, Row{1.5, 100, 0.11}, Row{2, 50, 0.10}, Row{2, 100, 0.12}, Row{2, 200, 0.15},
+                       Row{3, 50, 0.12}, Row{3, 100, 0.14}, Row{3, 200, 0.17}, Row{3, 400, 0.24}, Row{5, 100, 0.18}}) {
+    all.push_back({"ISO/TR 10064-2 table A.1",
+                   "m " + std::to_string(r.module_mm) + ", a " + std::to_string(r.distance_mm),
+                   "least normal backlash rounded up, mm", r.printed, 2, Known::from_memory,
+                   std::ceil(100 * formulas::machined_backlash_mm(r.module_mm, r.distance_mm) - 1e-9) / 100});
+  }
+}
+
 }  // namespace
 
 std::vector<Figure> mesh_figures() {
@@ -219,6 +234,7 @@ std::vector<Figure> mesh_figures() {
   add_contact_ratios(all);
   add_backlash(all);
   add_tight_mesh(all);
+  add_least_backlash(all);
   return all;
 }
 
