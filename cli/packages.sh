@@ -4,10 +4,12 @@
 visewright_build_packages=(
   cmake g++ ninja-build pkg-config ccache
   libocct-foundation-dev libocct-modeling-data-dev libocct-modeling-algorithms-dev libocct-data-exchange-dev
-  libocct-ocaf-dev libocct-visualization-dev libtbb-dev
+  libocct-ocaf-dev libocct-visualization-dev libtbb-dev libfontconfig-dev
   libcli11-dev libspdlog-dev libfmt-dev libtomlplusplus-dev nlohmann-json3-dev libexpected-dev libssl-dev
+  libcairo2-dev libpugixml-dev libpolyclipping-dev fonts-dejavu-core
 )
-visewright_test_packages=(libgtest-dev libgmock-dev libbenchmark-dev python3 python3-jsonschema)
+visewright_test_packages=(libgtest-dev libgmock-dev libbenchmark-dev python3 python3-jsonschema
+  poppler-utils python3-ezdxf librsvg2-bin libxml2-utils)
 
 # install_missing PACKAGE…: installs what dpkg does not know as installed; needs no network when all is there.
 install_missing() {

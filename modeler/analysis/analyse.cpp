@@ -1,11 +1,17 @@
 #include "analysis/analyse.h"
 
 #include <algorithm>
-#include <cmath>
-#include <string>
 
+#include "analysis/drive.h"
+#include "analysis/droop.h"
+#include "analysis/jaws.h"
+#include "analysis/mounting.h"
+#include "analysis/movement.h"
 #include "analysis/rules.h"
-#include "formulas/spur_gear.h"
+#include "analysis/rules_use.h"
+#include "analysis/spacing_rules.h"
+#include "analysis/strength.h"
+#include "analysis/train.h"
 
 namespace visewright::analysis {
 namespace {
@@ -16,51 +22,7 @@ using reasons::judged;
 using reasons::Unit;
 using reasons::Verdict;
 
-constexpr double least_contact_ratio = 1.1, least_tip_clearance = 0.125, knuckles_mm = 10;
-
-std::string gear_name(std::size_t index) { return "gear " + std::to_string(index + 1); }
-
-/// The mesh with the smallest value of a figure, and that value.
-template <class Figure>
-std::pair<double, std::vector<std::string>> worst_mesh(const layout::Train& train, Figure figure) {
-  double least = 0;
-  std::size_t at = 0;
-  for (std::size_t i = 0; i < train.meshes.size(); ++i) {
-    const double value = figure(train.meshes[i]);
-    if (i == 0 || value < least) {
-      least = value;
-      at = i;
-    }
-  }
-  return {least, {gear_name(at), gear_name(at + 1)}};
-}
-
-void judge_train(const layout::Plan& plan, std::vector<Finding>& out) {
-  const auto& train = plan.train;
-  const auto [play, tight] = worst_mesh(train, [](const layout::Mesh& m) { return m.backlash.mm(); });
-  // A mesh with no play at all jams at the first grain of dust; a twentieth of the wanted play is "none".
-  out.push_back(judged(rules::backlash, play, 0.05 * train.backlash.mm(), Unit::mm, Better::larger, Verdict::fail, tight));
-  const auto [ratio, loose] = worst_mesh(train, [](const layout::Mesh& m) { return m.contact_ratio.value; });
-  out.push_back(judged(rules::contact_ratio, ratio, least_contact_ratio, Unit::one, Better::larger, Verdict::fail, loose));
-  const auto [gap, close] = worst_mesh(train, [](const layout::Mesh& m) { return m.tip_clearance.mm(); });
-  out.push_back(judged(rules::tip_clearance, gap, least_tip_clearance * train.module.mm(), Unit::mm, Better::larger, Verdict::fail, close));
-
-  double spare = 0;
-  std::size_t at = 0;
-  for (std::size_t i = 0; i < train.gears.size(); ++i) {
-    formulas::SpurGear gear;
-    gear.teeth = train.gears[i].teeth.value;
-    gear.module_mm = train.module.mm();
-    gear.pressure_angle_rad = train.pressure_angle.rad();
-    gear.shift = train.gears[i].shift.value;
-    const double beyond = gear.shift - formulas::least_shift_without_undercut(gear);
-    if (i == 0 || beyond < spare) {
-      spare = beyond;
-      at = i;
-    }
-  }
-  out.push_back(judged(rules::undercut, spare, 0, Unit::one, Better::larger, Verdict::caution, {gear_name(at)}));
-}
+constexpr double knuckles_mm = 10;
 
 void judge_wheels(const layout::Plan& plan, std::vector<Finding>& out) {
   const auto& wheel = plan.wheel;
@@ -83,7 +45,7 @@ void judge_wheels(const layout::Plan& plan, std::vector<Finding>& out) {
   }
 }
 
-void judge_jaw(const layout::Plan& plan, std::vector<Finding>& out) {
+void judge_webs(const layout::Plan& plan, std::vector<Finding>& out) {
   const auto& jaw = plan.front_jaw;
   const double web = plan.gaps.web.mm();
   const auto& gears = plan.train.gears;
@@ -96,25 +58,71 @@ void judge_jaw(const layout::Plan& plan, std::vector<Finding>& out) {
   out.push_back(judged(rules::bevel_web, jaw.above.mm() - jaw.bevel_height.mm() - largest, web, Unit::mm, Better::larger, Verdict::fail, {"gear layer"}));
 }
 
-}  // namespace
-
-std::vector<Finding> analyse(const layout::Plan& plan) {
-  std::vector<Finding> out;
-  judge_train(plan, out);
+void judge_use(const layout::Plan& plan, std::vector<Finding>& out) {
   out.push_back(judged(rules::opening, plan.use.opening_max.mm(), plan.use.opening_wanted.mm(), Unit::mm, Better::larger, Verdict::caution, {"lead screw"}));
   judge_wheels(plan, out);
-  judge_jaw(plan, out);
+  judge_webs(plan, out);
   if (plan.bench.has_apron)
     out.push_back(judged(rules::stop_in_apron, (plan.bench.apron_hole.mm() - plan.screw.stop_length.mm()) / 2, 2, Unit::mm, Better::larger,
                          Verdict::fail, {"end stop", "apron"}));
+}
+
+std::array<ScrewFigures, 2> screw_figures(const layout::Plan& plan, const DriveFigures& drive) {
+  const double each = drive.clamp_middle_n / 2;
+  ScrewFigures one{each, each * drive.drive.torque_per_force_nmm_per_n,
+                   hold_stress(drive, drive.clamp_middle_n, near_top_mm(plan), units::in_mm(plan.screw.thread->root))};
+  return {one, one};
+}
+
+}  // namespace
+
+double moving_mass_kg(const assembly::Assembly& assembly) {
+  double mass = 0;
+  for (const assembly::Placed& placed : assembly.placed)
+    if (placed.group != assembly::Group::fixed) mass += assembly.mass_kg[placed.part];
+  return mass;
+}
+
+Analysis analyse(const layout::Plan& plan, const assembly::Assembly& assembly, Depth depth) {
+  Analysis result;
+  auto& f = result.figures;
+  f.moving_mass_kg = moving_mass_kg(assembly);
+  f.drive = drive_figures(plan);
+  f.screws = screw_figures(plan, f.drive);
+  f.droop = droop_figures(plan, f.drive, f.moving_mass_kg);
+  f.gears = gear_measures(plan);
+  f.jaws = jaw_figures(plan, f.drive);
+  f.movement = movement_figures(plan);
+  f.strength = strength_rows(plan, f.drive, f.jaws);
+  f.left_out = left_out_of_strength();
+
+  auto& out = result.findings;
+  judge_train(plan, out);
+  judge_drive(plan, f.drive, out);
+  judge_use(plan, out);
+  for (const StrengthRow& row : f.strength) out.push_back(finding_of(row));
+  judge_droop(plan, f, out);
+  judge_jaws(plan, f, out);
+  judge_mounting(plan, out);
+  judge_movement(plan, f, out);
+  if (depth.trials > 0) {
+    f.spacing = spacing(plan, depth.trials);
+    for (Finding& finding : judge_spacing(f.spacing)) out.push_back(std::move(finding));
+  }
   reasons::worst_first(out);
-  return out;
+  return result;
 }
 
 std::span<const reasons::Rule* const> rules_of_analysis() {
-  static constexpr const reasons::Rule* all[] = {&rules::backlash, &rules::contact_ratio, &rules::tip_clearance, &rules::undercut, &rules::opening,
-      &rules::rim_to_cover, &rules::rim_to_rim, &rules::rim_to_bench, &rules::stop_in_apron, &rules::end_web, &rules::bottom_web,
-      &rules::bevel_web, &rules::closing_sense};
+  static const auto all = [] {
+    std::vector<const reasons::Rule*> list{&rules::backlash, &rules::contact_ratio, &rules::tip_clearance, &rules::undercut, &rules::rescue, &rules::opening,
+        &rules::rim_to_cover, &rules::rim_to_rim, &rules::rim_to_bench, &rules::stop_in_apron, &rules::end_web, &rules::bottom_web,
+        &rules::bevel_web, &rules::closing_sense};
+    list.insert(list.end(), rules::strength.begin(), rules::strength.end());
+    list.insert(list.end(), rules::use.begin(), rules::use.end());
+    list.insert(list.end(), rules::spacing.begin(), rules::spacing.end());
+    return list;
+  }();
   return all;
 }
 

@@ -3,12 +3,26 @@
 
 #include <vector>
 
+#include "analysis/figures.h"
+#include "assembly/assembly.h"
 #include "layout/plan.h"
 #include "reasons/finding.h"
 
 namespace visewright::analysis {
 
-/// Findings on train, screws, wheels, webs and opening; worst first.
-[[nodiscard]] std::vector<reasons::Finding> analyse(const layout::Plan&);
+struct Analysis {
+  Figures figures;
+  std::vector<reasons::Finding> findings;  // worst first
+};
+
+/// How much to work out: `trials` builds for the chance of spacing errors; 0 leaves the chance out.
+struct Depth {
+  std::size_t trials = 100000;
+};
+
+[[nodiscard]] Analysis analyse(const layout::Plan&, const assembly::Assembly&, Depth = {});
+
+/// Mass of all that moves with the jaw, turning parts included, kg.
+[[nodiscard]] double moving_mass_kg(const assembly::Assembly&);
 
 }  // namespace visewright::analysis

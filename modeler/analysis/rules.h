@@ -20,6 +20,9 @@ inline constexpr Rule tip_clearance{"train.tip_clearance", "gap from tooth tips 
     "centre distance less tip and root radius", "ISO 53:1998 gives 0.25 module; half of it as the least is common practice", "spread the axles"};
 inline constexpr Rule undercut{"train.undercut", "profile shift that the smallest gear has beyond what undercut asks for",
     "shift less (1 − teeth/2 × sin² of the pressure angle)", "ISO 21771:2007", "shift the gear outwards, or take more teeth"};
+inline constexpr Rule rescue{"train.rescue", "how far a hole that was drilled wrong lies beyond what shifted gears make good",
+    "shift that the hole asks for beyond undercut, tip, pocket, rim, contact or clearance", "ISO 21771:2007 for the shifts; the limits are common practice",
+    "plug the hole and drill it again, or enlarge what is named"};
 inline constexpr Rule opening{"screw.opening", "greatest opening against the one asked for", "screw less both stacks and the stop", practice,
     "a longer screw"};
 inline constexpr Rule rim_to_cover{"wheel.rim_to_cover", "room for the fingers between rim and cover", "rear of the rim less front of the cover",

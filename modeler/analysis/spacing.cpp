@@ -8,6 +8,7 @@
 
 #include "analysis/spacing_rules.h"
 #include "formulas/statistics.h"
+#include "layout/spur.h"
 
 namespace visewright::analysis {
 namespace {
@@ -24,16 +25,6 @@ constexpr double most_failing_percent = 1;
 constexpr std::array<std::string_view, 3> followers{"rear jaw", "cover", "gear layer"};
 
 std::string gear_name(std::size_t index) { return "gear " + std::to_string(index + 1); }
-
-formulas::SpurGear formula_gear(const layout::Train& train, std::size_t i) {
-  formulas::SpurGear gear;
-  gear.teeth = train.gears[i].teeth.value;
-  gear.module_mm = train.module.mm();
-  gear.pressure_angle_rad = train.pressure_angle.rad();
-  gear.shift = train.gears[i].shift.value;
-  gear.thinning_mm = train.gears[i].thinning.mm();
-  return gear;
-}
 
 formulas::Marking formula_marking(Marking marking) {
   switch (marking) {
@@ -93,7 +84,7 @@ std::vector<MeshSpacing> meshes(const Plan& plan, const formulas::SpacingInput& 
   std::vector<MeshSpacing> list;
   for (const formulas::MeshSpread& spread : formulas::mesh_spreads(in)) {
     const std::size_t k = list.size();
-    const formulas::Mesh nearest{formula_gear(plan.train, k), formula_gear(plan.train, k + 1),
+    const formulas::Mesh nearest{layout::spur_gear(plan.train, plan.train.gears[k]), layout::spur_gear(plan.train, plan.train.gears[k + 1]),
                                  in.distances_mm[k] - spread.worst_mm};
     MeshSpacing mesh{spread, {}};
     if (formulas::involutes_meet(nearest)) mesh.backlash_at_worst_mm = formulas::backlash_mm(nearest);
@@ -178,7 +169,7 @@ formulas::SpacingInput spacing_input(const Plan& plan, Marking marking) {
   formulas::SpacingInput in;
   for (std::size_t k = 0; k < plan.train.meshes.size(); ++k) {
     in.distances_mm.push_back(plan.train.meshes[k].centre_distance.mm());
-    in.working.push_back(formulas::working_distances(formula_gear(plan.train, k), formula_gear(plan.train, k + 1)));
+    in.working.push_back(formulas::working_distances(layout::spur_gear(plan.train, plan.train.gears[k]), layout::spur_gear(plan.train, plan.train.gears[k + 1])));
   }
   in.parts = {rear_jaw(plan), cover(plan), gear_layer(plan)};
   const auto& accuracy = plan.accuracy;

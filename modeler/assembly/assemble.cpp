@@ -51,6 +51,7 @@ class Assembler {
     declare_travel();
     auto& assembly = b_.assembly();
     assembly.opening_max_mm = plan_.use.opening_max.mm();
+    for (const auto& part : assembly.parts) assembly.mass_kg.push_back(parts::mass_kg(*part));
     assembly.moving_to_fixed_mm = plan_.gaps.moving_to_fixed.mm();
     return std::move(assembly);
   }

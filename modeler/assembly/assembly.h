@@ -51,6 +51,7 @@ struct Pair {
 
 struct Assembly {
   std::vector<std::shared_ptr<const parts::Part>> parts;
+  std::vector<double> mass_kg;  // of each part, in the same order
   std::vector<Placed> placed;
   std::vector<Pair> declared;
   double opening_max_mm = 0;

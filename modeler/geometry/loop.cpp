@@ -217,15 +217,16 @@ Box box(const Edge& edge) {
   return {result.low - margin, result.high + margin};
 }
 
-Box box(const Loop& loop) {
-  Box result = box(loop.edges().front());
-  for (const Edge& e : loop.edges().subspan(1)) {
-    const Box more = box(e);
-    include(result, more.low);
-    include(result, more.high);
+Loop::Loop(std::vector<Edge> edges) : edges_(std::move(edges)), box_{} {
+  if (!edges_.empty()) box_ = geometry::box(edges_.front());
+  for (const Edge& e : edges_) {
+    const Box more = geometry::box(e);
+    include(box_, more.low);
+    include(box_, more.high);
   }
-  return result;
 }
+
+Box box(const Loop& loop) { return loop.box_; }
 
 bool overlap(const Box& a, const Box& b, double margin_mm) {
   return a.low.x <= b.high.x + margin_mm && b.low.x <= a.high.x + margin_mm && a.low.y <= b.high.y + margin_mm &&

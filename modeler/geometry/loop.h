@@ -12,6 +12,10 @@ namespace visewright::geometry {
 /// Endpoints closer than this are the same point, mm.
 inline constexpr double same_point_mm = 1e-7;
 
+struct Box {
+  Point low, high;
+};
+
 /// A closed outline without crossings, always anticlockwise. Law: each edge starts where the one before it ends.
 class Loop {
  public:
@@ -23,9 +27,11 @@ class Loop {
   [[nodiscard]] std::span<const Edge> edges() const { return edges_; }
 
  private:
-  explicit Loop(std::vector<Edge> edges) : edges_(std::move(edges)) {}
+  explicit Loop(std::vector<Edge> edges);
   friend Loop trusted(std::vector<Edge> edges);
+  friend Box box(const Loop&);
   std::vector<Edge> edges_;
+  Box box_;  // asked for again and again by everything that looks for meetings
 };
 
 /// A region: outer outlines that do not overlap, less holes that lie inside them and do not overlap.
@@ -56,9 +62,6 @@ struct Profile {
 [[nodiscard]] Profile moved(const Profile&, double turn_rad, Point by);
 [[nodiscard]] Profile region(Loop outer, std::vector<Loop> holes = {});
 
-struct Box {
-  Point low, high;
-};
 /// The exact box of an outline: from endpoints and extreme points of arcs; involutes and trochoids to 1e-4 mm, outward.
 [[nodiscard]] Box box(const Loop&);
 [[nodiscard]] Box box(const Edge&);

@@ -10,13 +10,15 @@ namespace visewright::kernel {
 StepDocument::StepDocument(StepHeader header) : header_(std::move(header)) {}
 
 StepDocument::ProductId StepDocument::add_product(std::string item, std::string name, Solid body, Colour colour,
-                                                  std::string material) {
-  products_.push_back({std::move(item), std::move(name), std::move(material), std::move(body), colour});
+                                                  std::string material, double density_g_cm3,
+                                                  const std::optional<Measures>& measured) {
+  products_.push_back(
+      {std::move(item), std::move(name), std::move(material), std::move(body), colour, density_g_cm3, measured});
   return products_.size() - 1;
 }
 
 StepDocument::ProductId StepDocument::add_assembly(std::string item, std::string name) {
-  products_.push_back({std::move(item), std::move(name), {}, std::nullopt, {}});
+  products_.push_back({std::move(item), std::move(name), {}, std::nullopt, {}, 0, std::nullopt});
   return products_.size() - 1;
 }
 

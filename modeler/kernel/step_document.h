@@ -37,8 +37,11 @@ class StepDocument {
   explicit StepDocument(StepHeader header);
 
   /// A product with a body, in its own frame. `item` becomes the product's id and has to be unique in the document,
-  /// `name` its name. An empty material is left out.
-  ProductId add_product(std::string item, std::string name, Solid body, Colour colour, std::string material);
+  /// `name` its name. An empty material is left out, and so is a density of 0. With `measured` the file says volume and
+  /// area of the product as validation properties (ISO 10303-42 measures, as recommended for exchange), so that whoever
+  /// reads it can see whether the solid came over whole.
+  ProductId add_product(std::string item, std::string name, Solid body, Colour colour, std::string material,
+                        double density_g_cm3 = 0, const std::optional<Measures>& measured = std::nullopt);
   /// A product that only holds others.
   ProductId add_assembly(std::string item, std::string name);
   /// One use of `child` in `parent`. Law: every use of a product shares one shape.
@@ -53,6 +56,8 @@ class StepDocument {
     std::string item, name, material;
     std::optional<Solid> body;
     Colour colour{};
+    double density_g_cm3 = 0;
+    std::optional<Measures> measured;
   };
   struct Use {
     ProductId parent, child;

@@ -10,9 +10,12 @@
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPConstruct.hxx>
 #include <STEPConstruct_Styles.hxx>
+#include <StepBasic_DerivedUnitElement.hxx>
 #include <StepBasic_Product.hxx>
 #include <StepBasic_ProductDefinition.hxx>
 #include <StepBasic_ProductDefinitionFormation.hxx>
+#include <StepBasic_SiUnitAndLengthUnit.hxx>
+#include <StepBasic_SiUnitAndMassUnit.hxx>
 #include <StepData_Protocol.hxx>
 #include <StepData_StepModel.hxx>
 #include <StepData_StepWriter.hxx>
@@ -27,9 +30,11 @@
 #include <TDocStd_Document.hxx>
 #include <TopExp_Explorer.hxx>
 #include <Transfer_FinderProcess.hxx>
+#include <XCAFDoc_Area.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_MaterialTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
+#include <XCAFDoc_Volume.hxx>
 #include <XSControl_TransferWriter.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <map>
@@ -93,11 +98,13 @@ class Writing {
     writer.SetColorMode(Standard_False);  // its order follows memory addresses; colours follow below in ours
     writer.SetNameMode(Standard_True);
     writer.SetMaterialMode(Standard_True);
+    writer.SetPropsMode(Standard_True);
     if (!writer.Transfer(tree_, STEPControl_AsIs)) throw std::runtime_error("the products were not taken over");
     session_ = writer.ChangeWriter().WS();
     model_ = writer.ChangeWriter().Model();
     name_products();
     number_uses();
+    correct_densities();
     colour_products();
     fill_header();
     return print();
@@ -115,11 +122,15 @@ class Writing {
       labels_.push_back(label);
       names_.push_back(texts_.stand_in(product.name));
       TDataStd_Name::Set(label, names_.back().c_str());
+      if (product.measured) {
+        XCAFDoc_Volume::Set(label, product.measured->volume_mm3);
+        XCAFDoc_Area::Set(label, product.measured->area_mm2);
+      }
       if (product.material.empty()) continue;
-      // Without a density: the kernel writes its unit with wrong exponents, and the weight is in the parts list.
       auto& stand_in = material_stand_in[product.material];
       if (stand_in.empty()) stand_in = texts_.stand_in(product.material);
-      materials->SetMaterial(label, text(stand_in), text(stand_in), 0, text(""), text(""));
+      materials->SetMaterial(label, text(stand_in), text(stand_in), product.density_g_cm3, text("density measure"),
+                             text("POSITIVE_RATIO_MEASURE"));
     }
     for (const StepDocument::Use& use : document_.uses()) {
       const TDF_Label label =
@@ -151,6 +162,19 @@ class Writing {
       if (!use.IsNull()) use->SetId(text(std::to_string(++number)));
     }
     if (number != document_.uses().size()) throw std::runtime_error("not every use of a product was taken over");
+  }
+
+  /// The kernel writes the unit of a density as g³·cm²; grams for each cubic centimetre are g¹·cm⁻³.
+  void correct_densities() {
+    for (Standard_Integer i = 1; i <= model_->NbEntities(); ++i) {
+      const auto element = Handle(StepBasic_DerivedUnitElement)::DownCast(model_->Value(i));
+      if (element.IsNull()) continue;
+      const Handle(StepBasic_NamedUnit) unit = element->Unit();
+      if (unit->IsKind(STANDARD_TYPE(StepBasic_SiUnitAndMassUnit))) element->SetExponent(1);
+      // Volumes and areas are measured in millimetres, so centimetres stand in densities alone.
+      const auto length = Handle(StepBasic_SiUnitAndLengthUnit)::DownCast(unit);
+      if (!length.IsNull() && length->HasPrefix() && length->Prefix() == StepBasic_spCenti) element->SetExponent(-3);
+    }
   }
 
   void colour_products() {

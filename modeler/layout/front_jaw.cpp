@@ -1,5 +1,6 @@
 // The boards of the front jaw and the stack along the screw up to the cover.
 #include <algorithm>
+#include <cmath>
 
 #include "layout/rules_bench.h"
 #include "layout/rules_jaw.h"
@@ -30,6 +31,24 @@ void fix_thickness(Desk& d) {
   jaw.backing_rear_out = c.derived(rules::backing_rear, d.plan.lining.thickness.mm(), {d.plan.lining.thickness.id});
   jaw.joint_out = c.derived(rules::joint, jaw.backing_rear_out.mm() + jaw.backing.mm(),
                             {d.plan.lining.thickness.id, jaw.backing.id});
+}
+
+/// A module of rim at least is left round the hexagon, the flange's recess and the bearing.
+void refuse_small_gears(Desk& d) {
+  const auto& plan = d.plan;
+  const double corners = plan.collar.hexagon.mm() * 2 / std::sqrt(3.0);
+  const double drive = std::max(corners, plan.collar.flange_recess.mm()), idler = plan.axle.bearing.outside.mm();
+  const auto words = [&](double mm) { return units::write_length(units::mm(mm), plan.unit); };
+  for (const Gear& gear : plan.train.gears) {
+    const double core = gear.drive ? drive : idler, least = core + 2 * plan.train.module.mm();
+    if (gear.root.mm() >= least) continue;
+    d.wrong("train.teeth",
+            "a gear of " + std::to_string(gear.teeth.value) + " teeth is " + words(gear.root.mm()) + " at the root, and the " +
+                (gear.drive ? "collar" : "bearing") + " in it takes " + words(core),
+            "at least " + words(least) + " at the root: more teeth, a larger module, or a thinner " + (gear.drive ? "screw" : "axle"),
+            &d.design.train.teeth.place);
+    return;
+  }
 }
 
 /// Gears, shoulder, keeper and bearing follow each other outwards from the glue joint.
@@ -151,6 +170,7 @@ void fix_front_jaw(Desk& d) {
   jaw.bush_bore = c.derived(rules::bush_bore, plan.screw.diameter.mm() + 0.15, {plan.screw.diameter.id});
   plan.lining.hole = c.derived(rules::lining_hole, jaw.bush_outside.mm(), {jaw.bush_outside.id});
   fix_thickness(d);
+  refuse_small_gears(d);
   fix_stack(d);
   fix_gear_layer(d);
   jaw.thrust_recess = c.derived(rules::thrust_recess, c.up(plan.collar.thrust_outside.mm() + 2, 5, 8), {plan.collar.thrust_outside.id});
@@ -159,6 +179,7 @@ void fix_front_jaw(Desk& d) {
   fix_outline(d);
   fix_dogs(d);
   jaw.ease = c.derived(rules::ease, 2.0);
+  jaw.toe_in = c.assumed(rules::toe_in, reasons::Unit::percent, d.design.front_jaw.toe_in, 0.5);
   jaw.hand_grips = d.design.front_jaw.hand_grips && d.design.front_jaw.hand_grips->value;
   jaw.hand_grip_length = c.derived(rules::hand_grip_length, 100);
   jaw.hand_grip_width = c.derived(rules::hand_grip_width, 20);

@@ -3,11 +3,11 @@
 #include <map>
 #include <tuple>
 
-#include "formulas/spur_gear.h"
 #include "formulas/train.h"
 #include "layout/gear_outline.h"
 #include "layout/rules_bench.h"
 #include "layout/sections.h"
+#include "layout/spur.h"
 
 namespace visewright::layout {
 namespace {
@@ -41,23 +41,15 @@ void fix_pitch(Desk& d) {
   t.relief = c.derived(rules::relief, std::max(8.0, c.up(4 * t.module.mm(), 1, 8)), {t.module.id});
 }
 
-formulas::SpurGear formula_gear(const Train& t, const Gear& g) {
-  formulas::SpurGear gear;
-  gear.teeth = g.teeth.value;
-  gear.module_mm = t.module.mm();
-  gear.pressure_angle_rad = t.pressure_angle.rad();
-  gear.shift = g.shift.value;
-  gear.thinning_mm = g.thinning.mm();
-  return gear;
-}
-
-void fix_each_gear(Desk& d) {
+/// What the design says of each gear; the pocket is that of the gear as designed, shift by rescue or not.
+std::vector<Gear> designed_gears(Desk& d) {
   auto& t = d.plan.train;
   auto& c = d.choose;
   const auto& given = d.design.train;
   const std::size_t count = given.teeth.value.size();
   const std::vector<double>& owned = d.plan.workshop.owned.hole_saws_mm;
   const bool centre_drive = d.design.drive.at && d.design.drive.at->value == "centre";
+  std::vector<Gear> gears;
   for (std::size_t i = 0; i < count; ++i) {
     const std::string at = "train.gears " + std::to_string(i + 1) + " ";
     Gear g;
@@ -65,38 +57,56 @@ void fix_each_gear(Desk& d) {
     g.drive = i == 0 || i + 1 == count || g.on_shaft;
     g.sense = i % 2 == 0 ? 1 : -1;
     g.teeth = c.ledger().count(at + "teeth", given.teeth.value[i], reasons::Basis::given, rules::teeth, {}, given.teeth.place);
-    g.shift = c.ledger().ratio(at + "profile_shift", reasons::Unit::one, given.profile_shift ? of_row(given.profile_shift->value, i) : 0.0,
-                               given.profile_shift ? reasons::Basis::given : reasons::Basis::derived, rules::shift, {},
-                               given.profile_shift ? given.profile_shift->place : base::Place{});
     g.thinning = c.named(rules::thinning, at + "thinning", t.backlash.mm() / 2, {t.backlash.id});
-    const auto gear = formula_gear(t, g);
+    g.shift.value = given.profile_shift ? of_row(given.profile_shift->value, i) : 0.0;
+    g.pocket.value = units::mm(c.up_to_owned(formulas::tip_diameter_mm(spur_gear(t, g)) + 2 * t.gear_to_wood.mm(), owned));
+    gears.push_back(g);
+  }
+  return gears;
+}
+
+void fix_each_gear(Desk& d) {
+  auto& t = d.plan.train;
+  auto& c = d.choose;
+  const auto& given = d.design.train.profile_shift;
+  auto gears = designed_gears(d);
+  const auto rescued = rescued_shifts(d, gears);
+  for (std::size_t i = 0; i < gears.size(); ++i) {
+    const std::string at = "train.gears " + std::to_string(i + 1) + " ";
+    Gear& g = gears[i];
+    const bool shifted = !rescued.empty();
+    g.shift = c.ledger().ratio(at + "profile_shift", reasons::Unit::one, shifted ? Chooser::rounded(rescued[i]) : g.shift.value,
+                               given ? reasons::Basis::given : reasons::Basis::derived, shifted ? rules::rescued_shift : rules::shift, {},
+                               given ? given->place : base::Place{});
+    const auto gear = spur_gear(t, g);
     g.pitch_diameter = c.named(rules::pitch_diameter, at + "pitch_diameter", formulas::pitch_diameter_mm(gear), {t.module.id, g.teeth.id});
     g.tip = c.named(rules::tip, at + "tip_diameter", formulas::tip_diameter_mm(gear), {t.module.id, g.teeth.id, g.shift.id});
     g.root = c.named(rules::root, at + "root_diameter", formulas::root_diameter_mm(gear), {t.module.id, g.teeth.id, g.shift.id});
-    g.pocket = c.named(rules::pocket, at + "pocket", c.up_to_owned(g.tip.mm() + 2 * t.gear_to_wood.mm(), owned), {g.tip.id, t.gear_to_wood.id});
+    g.pocket = shifted ? c.named(rules::pocket_drilled, at + "pocket", g.pocket.mm(), {t.module.id, g.teeth.id, t.gear_to_wood.id})
+                       : c.named(rules::pocket, at + "pocket", g.pocket.mm(), {g.tip.id, t.gear_to_wood.id});
     t.gears.push_back(g);
   }
 }
 
-std::vector<double> measured_distances(const design::Design& design) {
-  std::vector<double> list;
-  if (!design.measured.axle_centres) return list;
-  const auto& centres = design.measured.axle_centres->value;
-  for (std::size_t i = 0; i + 1 < centres.size(); ++i) {
-    const auto height = [&](std::size_t k) { return centres[k].size() > 1 ? units::in_mm(centres[k][1]) : 0.0; };
-    list.push_back(std::hypot(units::in_mm(centres[i + 1][0] - centres[i][0]), height(i + 1) - height(i)));
-  }
-  return list;
+/// Axles nearer than the base circles allow have no involute between them.
+bool refused_as_too_close(Desk& d, std::size_t i, const formulas::Mesh& mesh, const base::Place* place) {
+  if (formulas::involutes_meet(mesh)) return false;
+  const auto words = [&](double mm) { return units::write_length(units::mm(mm), d.plan.unit); };
+  d.wrong(d.design.measured.axle_centres ? "measured.axle_centres" : "train.centre_distances",
+          "gears " + std::to_string(i + 1) + " and " + std::to_string(i + 2) + " stand " + words(mesh.centre_distance_mm) +
+              " apart, nearer than their teeth can mesh",
+          "about " + words(formulas::tight_centre_distance_mm(mesh.first, mesh.second)), place);
+  return true;
 }
 
 void fix_meshes(Desk& d) {
   auto& t = d.plan.train;
   auto& c = d.choose;
-  const auto measured = measured_distances(d.design);
+  const auto measured = measured_distances(d);
   const auto& given = d.design.train.centre_distances;
   for (std::size_t i = 0; i + 1 < t.gears.size(); ++i) {
     const std::string at = "train.meshes " + std::to_string(i + 1) + " ";
-    const auto left = formula_gear(t, t.gears[i]), right = formula_gear(t, t.gears[i + 1]);
+    const auto left = spur_gear(t, t.gears[i]), right = spur_gear(t, t.gears[i + 1]);
     Mesh m;
     if (!measured.empty()) {
       m.centre_distance = c.ledger().length(at + "centre_distance", units::mm(measured[i]), reasons::Basis::measured, rules::measured_distance, {},
@@ -108,6 +118,7 @@ void fix_meshes(Desk& d) {
                                   {t.module.id, t.gears[i].teeth.id, t.gears[i + 1].teeth.id});
     }
     const formulas::Mesh mesh{left, right, m.centre_distance.mm()};
+    if (refused_as_too_close(d, i, mesh, measured.empty() ? place_of(given) : place_of(d.design.measured.axle_centres))) return;
     const auto id = m.centre_distance.id;
     m.operating_angle = c.ledger().angle(at + "operating_pressure_angle", units::radians(formulas::operating_pressure_angle_rad(mesh)),
                                          reasons::Basis::derived, rules::operating_angle, {id});
@@ -153,9 +164,17 @@ void draw_outlines(Desk& d) {
       shape.shift = g.shift.value;
       shape.thinning_mm = g.thinning.mm();
       // A steep rack has no room for the usual rounding; a trace less than the full round leaves a strip of root circle.
-      const double rounding = formulas::rack_tip_radius_mm(formula_gear(t, g)) / shape.module_mm;
+      const double rounding = formulas::rack_tip_radius_mm(spur_gear(t, g)) / shape.module_mm;
       if (rounding < shape.tip_rounding) shape.tip_rounding = 0.999 * rounding;
       auto loop = gear_outline(shape);
+      if (!loop && !t.beyond_rescue.empty()) {
+        const auto& beyond = t.beyond_rescue.front();
+        d.wrong("measured.axle_centres",
+                "the hole of gear " + std::to_string(beyond.gear + 1) + " lies " + units::write_length(units::mm(beyond.by_mm), d.plan.unit) +
+                    " beyond what shifted gears make good",
+                "plug it and drill it again", place_of(d.design.measured.axle_centres));
+        return;
+      }
       if (!loop) {
         d.wrong("train.teeth", loop.error().front().wrong, loop.error().front().right, &d.design.train.teeth.place);
         return;
@@ -172,6 +191,7 @@ void fix_gears(Desk& d) {
   fix_pitch(d);
   fix_each_gear(d);
   fix_meshes(d);
+  if (!d.faults.empty()) return;
   fix_places(d);
   draw_outlines(d);
 }

@@ -1,5 +1,7 @@
 // Thread, nuts, washers and bearing: what the catalogue brings along.
 #include <algorithm>
+#include <iterator>
+#include <map>
 
 #include "layout/rules_jaw.h"
 #include "layout/rules_screw.h"
@@ -107,6 +109,21 @@ void fix_bearing(Desk& d) {
   plan.screw.journal = d.choose.length(rules::journal, bore, b.bore.mm(), {root.id});
 }
 
+/// The first listed thread of each diameter of the family, and of those the two below and the two above.
+std::vector<const standards::ThreadRow*> near_sizes(const standards::Catalogue& catalogue, const standards::ThreadRow& thread) {
+  std::map<double, const standards::ThreadRow*> rising;
+  for (const auto& row : catalogue.threads())
+    if (row.family == thread.family) rising.emplace(units::in_mm(row.major), &row);
+  const auto at = rising.find(units::in_mm(thread.major));
+  auto from = at, to = std::next(at);
+  for (int i = 0; i < 2 && from != rising.begin(); ++i) --from;
+  for (int i = 0; i < 2 && to != rising.end(); ++i) ++to;
+  std::vector<const standards::ThreadRow*> list;
+  for (auto each = from; each != to; ++each)
+    if (each != at) list.push_back(each->second);
+  return list;
+}
+
 }  // namespace
 
 const standards::BearingRow* usual_bearing(const standards::Catalogue& catalogue, units::Length bore) {
@@ -135,6 +152,7 @@ void fix_hardware(Desk& d) {
     return;
   }
   plan.screw.thread = thread;
+  plan.screw.near_sizes = near_sizes(d.catalogue, *thread);
   plan.screw.left_hand = hands(d);
   d.choose.text(rules::thread, "screw.thread", thread->designation, &d.design.screw.thread.place);
   for (std::size_t side = 0; side < 2; ++side)

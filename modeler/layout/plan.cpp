@@ -21,7 +21,7 @@ base::Result<Plan> plan(const design::Design& design, const standards::Catalogue
   Chooser choose(result.ledger, design.unit);
   Desk desk{design, catalogue, choose, result, faults};
   using Section = void (*)(Desk&);
-  for (const Section fix : {fix_general_gaps, fix_workshop, fix_gears, fix_hardware, fix_face_width, fix_axle_bearing, fix_front_jaw, fix_wheel,
+  for (const Section fix : {fix_general_gaps, fix_workshop, fix_hardware, fix_gears, fix_face_width, fix_axle_bearing, fix_front_jaw, fix_wheel,
                             fix_shaft, fix_rear, fix_screw, fix_bench, fix_cover, fix_patterns, fix_assumptions}) {
     fix(desk);
     if (!faults.empty()) {  // later sections would only repeat it

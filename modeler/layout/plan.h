@@ -11,6 +11,7 @@
 
 #include "base/fault.h"
 #include "design/design.h"
+#include "formulas/rescue.h"
 #include "geometry/loop.h"
 #include "layout/workshop.h"
 #include "reasons/ledger.h"
@@ -61,6 +62,7 @@ struct Train {
   std::vector<Gear> gears;
   std::vector<Mesh> meshes;
   Size spacing;  // first to last axis
+  std::vector<formulas::Beyond> beyond_rescue;  // holes drilled wrong that no shift of the gears makes good
   const standards::MaterialRow* material = nullptr;
   Size rear_out, front_out;  // of the gears
 };
@@ -69,6 +71,7 @@ struct Train {
 struct ScrewPlan {
   const standards::ThreadRow* thread = nullptr;
   const standards::MaterialRow* material = nullptr;
+  std::vector<const standards::ThreadRow*> near_sizes;  // of the same family: up to two below and two above, rising
   std::string strength_class;
   Size diameter;   // measured, or the thread's major
   Size length, tail_out, shoulder_out, front_out;
@@ -137,6 +140,7 @@ struct FrontJawPlan {
   std::vector<Size> dog_x;
   Size landing_length;  // 0: no block is needed
   Size ease;
+  Ratio toe_in;  // percent of the height above the screw line, by which the top touches first
   bool hand_grips = false;
   Size hand_grip_length, hand_grip_width, hand_grip_depth;
 };

@@ -41,6 +41,7 @@ inline constexpr Rule hand_grip_width{"front_jaw.hand_grip_width", "width of the
 inline constexpr Rule hand_grip_depth{"front_jaw.hand_grip_depth", "depth of the hand grips", "12 mm", practice, "leave wood below the pockets"};
 
 inline constexpr Rule cover_thickness{"cover.thickness", "thickness of the cover", "8 mm when nothing is said", practice, "6 mm for a small vise"};
+inline constexpr Rule toe_in{"front_jaw.toe_in", "how much further the jaw's top stands back towards the bench than its screw line", "0.5 % of the height above the screw line when nothing is said", practice, "plane or shim the lining; the top must touch first"};
 inline constexpr Rule cover_rear{"cover.rear_out", "rear face of the cover", "front of the gear layer {0}", practice, "follows the jaw"};
 inline constexpr Rule cover_side{"cover.half_length", "cover from the middle to its ends",
     "half the spacing {0} + half the pocket {1} + 22 mm, inside the jaw by 3 mm", practice, "follows the pockets"};
@@ -69,7 +70,7 @@ inline constexpr Rule axle_tap_depth{"axle.tap_depth", "depth of that thread", "
 inline constexpr const Rule* jaw[] = {&lining_thickness, &lining_hole, &backing, &gear_layer, &backing_rear, &joint, &jaw_front, &jaw_length,
     &jaw_below, &axis_depth, &jaw_above, &bevel_height, &bevel_depth, &bush_outside, &bush_bore, &front_bush_length, &thrust_recess,
     &thrust_recess_depth, &dog_diameter, &dog_depth, &dog_out, &dog_x, &landing, &ease, &hand_grip_length, &hand_grip_width,
-    &hand_grip_depth, &cover_thickness, &cover_rear, &cover_side, &cover_height, &seat, &seat_depth, &lip_bore, &axle_hole, &axle_slot,
+    &hand_grip_depth, &cover_thickness, &toe_in, &cover_rear, &cover_side, &cover_height, &seat, &seat_depth, &lip_bore, &axle_hole, &axle_slot,
     &edge_screw, &edge_hole, &edge_slot, &cover_ease, &cover_corner, &axle_diameter, &axle_hole_depth, &axle_front, &spacer_outside,
     &spacer_rear, &spacer_front, &axle_tap, &axle_tap_depth};
 

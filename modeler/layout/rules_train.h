@@ -20,6 +20,9 @@ inline constexpr Rule backlash{"train.backlash", "thinning of the two teeth of a
 inline constexpr Rule teeth{"train.teeth", "number of teeth", "as the design says", practice, "first and last must be equal"};
 inline constexpr Rule shift{"train.profile_shift", "rack offset of a gear, in modules", "none unless the design asks for it", spur,
     "shift gears with few teeth outwards"};
+inline constexpr Rule rescued_shift{"train.profile_shift", "rack offset of a gear, in modules",
+    "the shift that brings each mesh back to its backlash at the distance really drilled, the largest as small as can be", spur,
+    "print the gears anew, each marked with its place"};
 inline constexpr Rule thinning{"train.thinning", "what one gear's tooth gives up for backlash",
     "half of the backlash {0}", spur, "change the backlash"};
 inline constexpr Rule tip{"train.tip_diameter", "outside diameter of a gear", "module {0} × (teeth {1} + 2 + 2 × shift {2})", spur,
@@ -62,6 +65,8 @@ inline constexpr Rule face_width{"train.face_width", "width of the gears",
     "wider gears carry more"};
 inline constexpr Rule pocket{"front_jaw.pocket", "diameter of the hole a gear runs in",
     "tip {0} + 2 × gear to wood {1}, up to the next size", practice, "use the next cutter up"};
+inline constexpr Rule pocket_drilled{"front_jaw.pocket", "diameter of the hole a gear runs in",
+    "as drilled for the gear without its rescue: tip for module {0} and teeth {1}, + 2 × gear to wood {2}, up to the next size", practice, "use the next cutter up"};
 inline constexpr Rule relief{"front_jaw.relief", "hole that takes the sharp cusp between two pockets away",
     "greater of 8 mm and 4 × module {0}", practice, "any drill near this size"};
 inline constexpr Rule gear_rear{"train.gear_rear", "where the gears begin, out from the bench",
@@ -71,9 +76,9 @@ inline constexpr Rule gear_front{"train.gear_front", "where the gears end, out f
 inline constexpr Rule gear_material{"train.material", "what the gears are made of", "PETG when nothing is said", practice,
     "a tougher plastic for more force"};
 
-inline constexpr const Rule* train[] = {&module, &diametral_pitch, &pressure_angle, &backlash, &teeth, &shift, &thinning, &tip,
+inline constexpr const Rule* train[] = {&module, &diametral_pitch, &pressure_angle, &backlash, &teeth, &shift, &rescued_shift, &thinning, &tip,
     &root, &pitch_diameter, &centre_distance, &measured_distance, &centre_x, &left_screw, &from_left, &spacing, &operating_angle, &mesh_backlash,
-    &normal_backlash, &contact_ratio, &tip_clearance, &phase, &axial_gap, &gear_to_wood, &face_width, &pocket, &relief,
+    &normal_backlash, &contact_ratio, &tip_clearance, &phase, &axial_gap, &gear_to_wood, &face_width, &pocket, &pocket_drilled, &relief,
     &gear_rear, &gear_front, &gear_material};
 
 }  // namespace visewright::layout::rules

@@ -29,6 +29,10 @@ struct Desk {
 [[nodiscard]] const standards::BearingRow* usual_bearing(const standards::Catalogue&, units::Length bore);
 
 void fix_workshop(Desk&);   // accuracy, tools, stock
+/// Distances between the axles as drilled; empty when nobody measured them.
+[[nodiscard]] std::vector<double> measured_distances(const Desk&);
+/// Shifts that make good what was drilled wrong, when the gears are printed; empty when there is nothing to rescue.
+[[nodiscard]] std::vector<double> rescued_shifts(Desk&, const std::vector<Gear>& designed);
 void fix_gears(Desk&);      // module, teeth, centres, meshes, phases
 void fix_hardware(Desk&);   // thread, nuts, washers, bearing
 void fix_face_width(Desk&);

@@ -29,6 +29,21 @@ void fix_grip(Desk& d) {
                                     {wheel.hub_front_out.id, wheel.grip_diameter.id});
 }
 
+/// Rim and hub must leave a web between them.
+void refuse_small_wheel(Desk& d) {
+  constexpr double rim_and_web_mm = 50;
+  const auto& wheel = d.plan.wheel;
+  const double least = wheel.hub_diameter.mm() + rim_and_web_mm;
+  if (wheel.diameter.mm() >= least) return;
+  const auto words = [&](double mm) { return units::write_length(units::mm(mm), d.plan.unit); };
+  const auto& given = d.design.drive.wheel.diameter;
+  if (given)
+    d.wrong("drive.wheel.diameter", "a wheel of " + words(wheel.diameter.mm()) + " has no room for hub and rim", "at least " + words(least), &given->place);
+  else
+    d.wrong("train.teeth", "screws " + words(d.plan.train.spacing.mm()) + " apart leave no room for the hand wheels",
+            "more or larger gears, or one wheel (drive.at)", &d.design.train.teeth.place);
+}
+
 }  // namespace
 
 void fix_wheel(Desk& d) {
@@ -44,6 +59,7 @@ void fix_wheel(Desk& d) {
   wheel.diameter = c.length(rules::wheel_diameter, given.diameter, std::min(180.0, std::floor(room / 5) * 5),
                             {plan.bench.axis_depth.id, plan.train.spacing.id});
   wheel.hub_diameter = c.derived(rules::hub_diameter, std::max(36.0, c.up(2.5 * plan.screw.journal.mm(), 1, 4)), {plan.screw.journal.id});
+  refuse_small_wheel(d);
   const double cover_front = plan.cover.rear_out.mm() + plan.cover.thickness.mm();
   wheel.hub_rear_out = c.derived(rules::hub_rear, cover_front + hub_gap_mm, {plan.cover.rear_out.id});
   const double hub_length = given.hub ? units::in_mm(given.hub->value) : usual_hub_mm;

@@ -37,10 +37,20 @@ std::vector<double> in_mm(const design::Maybe<std::vector<units::Length>>& given
   return result;
 }
 
+/// The shops there are, quoted: "one of "small", …".
+std::string shop_names(const Desk& d) {
+  std::string text = "one of";
+  for (const auto& shop : d.catalogue.shops()) text += (text == "one of" ? " \"" : ", \"") + shop.name + "\"";
+  return text;
+}
+
 void fix_owned(Desk& d) {
   auto& owned = d.plan.workshop.owned;
   const auto& given = d.design.shop;
-  if (given.preset) owned.preset = given.preset->value;
+  if (given.preset) {
+    owned.preset = given.preset->value;
+    if (!d.catalogue.shop(owned.preset)) d.wrong("shop.preset", "the catalogue knows no shop \"" + owned.preset + "\"", shop_names(d), &given.preset->place);
+  }
   owned.drills_mm = in_mm(given.drills);
   owned.hole_saws_mm = in_mm(given.hole_saws);
   owned.flat_bits_mm = in_mm(given.flat_bits);

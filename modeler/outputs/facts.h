@@ -4,9 +4,11 @@
 #include <span>
 #include <string_view>
 
+#include "analysis/figures.h"
 #include "assembly/assembly.h"
 #include "design/design.h"
 #include "layout/plan.h"
+#include "making/making.h"
 #include "reasons/finding.h"
 #include "units/text.h"
 
@@ -26,6 +28,8 @@ struct Facts {
   const design::Design& design;
   const layout::Plan& plan;
   const assembly::Assembly& assembly;
+  const analysis::Figures& figures;
+  const making::Work& work;
   std::span<const reasons::Finding> findings;
   std::string_view title, program_version, header_time;
   units::LengthUnit show = units::LengthUnit::millimetre;

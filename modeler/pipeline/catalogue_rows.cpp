@@ -144,6 +144,29 @@ Json wood_screw_rows(const Catalogue& catalogue) {
   });
 }
 
+Json tool_rows(const Catalogue& catalogue) {
+  return each(catalogue.tools(), [](const standards::ToolRow& t) {
+    Json row = named(t.name);
+    row["machine"] = t.machine.empty() ? "by hand" : t.machine;
+    row["smallest_mm"] = in_mm(t.smallest);
+    row["largest_mm"] = in_mm(t.largest);
+    return row;
+  });
+}
+
+Json shop_rows(const Catalogue& catalogue) {
+  Json rows = Json::array();
+  for (const standards::ShopRow& shop : catalogue.shops()) {
+    Json row = named(shop.name);
+    row["title"] = shop.title;
+    row["machines"] = shop.machines.size();
+    row["drills"] = shop.drills.size();
+    row["hole_saws"] = shop.hole_saws.size();
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
 Json key_rows(const Catalogue&) {
   Json rows = Json::array();
   for (const design::KeyRow& key : design::keys()) {
@@ -167,6 +190,8 @@ constexpr std::array kinds{
     CatalogueKind{"bearings", bearing_rows},
     CatalogueKind{"materials", material_rows},
     CatalogueKind{"wood-screws", wood_screw_rows},
+    CatalogueKind{"tools", tool_rows},
+    CatalogueKind{"shops", shop_rows},
 };
 
 }  // namespace

@@ -11,6 +11,7 @@
 #include "fitup/check.h"
 #include "fitup/rules.h"
 #include "layout/rules.h"
+#include "making/rules.h"
 #include "pipeline/disk.h"
 #include "reading/tree.h"
 
@@ -43,12 +44,17 @@ StudyResult sized(const std::string& design_file, base::Watcher& watcher) {
   if (!catalogue) return base::passed_on(std::move(catalogue.error()));
   auto design = design::read(*text, design_file, *catalogue);
   if (!design) return base::passed_on(std::move(design.error()));
-  auto study = std::unique_ptr<Study>(new Study{std::move(*catalogue), std::move(*design), {}, {}, {}, std::nullopt});
+  auto study = std::unique_ptr<Study>(new Study{std::move(*catalogue), std::move(*design), {}, {}, {}, {}, {}, std::nullopt});
   auto plan = layout::plan(study->design, study->catalogue);
   if (!plan) return base::passed_on(std::move(plan.error()));
   study->plan = std::move(*plan);
   study->assembly = assembly::assemble(study->plan);
-  study->findings = analysis::analyse(study->plan);
+  auto analysis = analysis::analyse(study->plan, study->assembly);
+  study->figures = std::move(analysis.figures);
+  study->findings = std::move(analysis.findings);
+  study->work = making::work(study->plan, study->assembly, study->catalogue);
+  study->findings.insert(study->findings.end(), study->work.findings.begin(), study->work.findings.end());
+  reasons::worst_first(study->findings);
   return study;
 }
 
@@ -67,7 +73,7 @@ StudyResult fitted(const std::string& design_file, base::Watcher& watcher) {
 }
 
 outputs::Facts facts(const Study& study, std::optional<units::LengthUnit> show) {
-  outputs::Facts all{study.design, study.plan, study.assembly, study.findings, study.plan.title, VISEWRIGHT_VERSION, header_time()};
+  outputs::Facts all{study.design, study.plan, study.assembly, study.figures, study.work, study.findings, study.plan.title, VISEWRIGHT_VERSION, header_time()};
   all.show = show.value_or(study.design.unit);
   all.solids = study.solids ? &*study.solids : nullptr;
   return all;
@@ -82,7 +88,7 @@ int exit_of(const Study& study) {
 
 std::vector<const reasons::Rule*> all_rules() {
   std::vector<const reasons::Rule*> list;
-  for (const auto rules : {layout::rules_of_layout(), analysis::rules_of_analysis(), fitup::rules_of_fitup()})
+  for (const auto rules : {layout::rules_of_layout(), analysis::rules_of_analysis(), making::rules_of_making(), fitup::rules_of_fitup()})
     list.insert(list.end(), rules.begin(), rules.end());
   return list;
 }

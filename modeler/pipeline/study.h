@@ -6,10 +6,12 @@
 #include <string>
 #include <vector>
 
+#include "analysis/figures.h"
 #include "assembly/assembly.h"
 #include "base/watcher.h"
 #include "design/design.h"
 #include "layout/plan.h"
+#include "making/making.h"
 #include "outputs/facts.h"
 #include "reasons/finding.h"
 #include "reasons/rule.h"
@@ -24,6 +26,8 @@ struct Study {
   design::Design design;
   layout::Plan plan;
   assembly::Assembly assembly;
+  analysis::Figures figures;
+  making::Work work;
   std::vector<reasons::Finding> findings;
   std::optional<solids::SolidSet> solids;
 };
@@ -40,7 +44,7 @@ using StudyResult = base::Result<std::unique_ptr<Study>>;
 /// 1 when a finding fails, else 0.
 [[nodiscard]] int exit_of(const Study&);
 
-/// Every rule of layout, analysis and fit-up.
+/// Every rule of layout, analysis, making and fit-up.
 [[nodiscard]] std::vector<const reasons::Rule*> all_rules();
 
 }  // namespace visewright::pipeline

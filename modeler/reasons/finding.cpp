@@ -37,7 +37,7 @@ Finding judged(const Rule& rule, double measured, double limit, Unit unit, Bette
   const double m = rounded(measured), l = rounded(limit);
   const bool well = better == Better::larger ? m >= l : m <= l;
   Finding finding{&rule, well ? Verdict::pass : otherwise, measured, limit, unit, better, false,
-                  std::move(parts), where, well ? std::string() : std::string(rule.remedy)};
+                  std::move(parts), where, well ? std::string() : std::string(rule.remedy), {}, {}};
   return finding;
 }
 
@@ -59,6 +59,15 @@ std::string say(const Finding& finding, units::LengthUnit unit) {
     text += finding.where->grip_out ? " with the grip out" : "";
   }
   if (!finding.advice.empty()) text += "; " + finding.advice;
+  return text;
+}
+
+std::string say_terms(const Finding& finding, units::LengthUnit unit) {
+  std::string text;
+  for (const Term& term : finding.with) {
+    if (!text.empty()) text += ", ";
+    text += std::string(term.name) + " " + shown(term.value, term.unit, unit);
+  }
   return text;
 }
 

@@ -26,6 +26,13 @@ struct Where {
   std::optional<std::array<double, 3>> at_mm;
 };
 
+/// A number that went into a finding's formula, by the name that the formula gives it.
+struct Term {
+  std::string_view name;
+  double value = 0;
+  Unit unit = Unit::one;
+};
+
 struct Finding {
   const Rule* rule;
   Verdict verdict;
@@ -36,6 +43,8 @@ struct Finding {
   std::vector<std::string> parts;  // names, as in the bill
   std::optional<Where> where;
   std::string advice;              // one sentence on what to change; empty for a pass
+  std::vector<Term> with = {};     // this design's numbers in the formula
+  std::vector<std::array<double, 2>> proved_mm = {};  // stretches of opening over which it is proved
 };
 
 /// A finding judged on values rounded to 1e-9, so that every processor decides alike: pass when `measured` is on the
@@ -48,5 +57,7 @@ void worst_first(std::vector<Finding>&);
 
 /// "fail  train.parity: measured …, limit …; what to change".
 [[nodiscard]] std::string say(const Finding&, units::LengthUnit);
+/// "torque 9 N·m, face 24 mm": this design's numbers in the rule's formula; empty where there are none.
+[[nodiscard]] std::string say_terms(const Finding&, units::LengthUnit);
 
 }  // namespace visewright::reasons

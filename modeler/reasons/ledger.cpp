@@ -15,6 +15,7 @@ std::string_view suffix(Unit unit) {
     case Unit::percent: return "percent";
     case Unit::kg: return "kg";
     case Unit::kelvin: return "kelvin";
+    case Unit::newton_metre: return "nm";
   }
   return "";
 }
@@ -65,6 +66,7 @@ std::string show(const Number& number, units::LengthUnit unit) {
     case Unit::percent: return units::write_number(number.value, 2) + " %";
     case Unit::kg: return units::write_number(number.value, 3) + " kg";
     case Unit::kelvin: return units::write_number(number.value, 1) + " K";
+    case Unit::newton_metre: return units::write_number(number.value, 2) + " N·m";
   }
   return {};
 }

@@ -19,7 +19,7 @@ namespace visewright::reasons {
 enum class Basis : std::uint8_t { given, measured, catalogue, derived, assumed };
 
 /// The unit a number is kept and shown in.
-enum class Unit : std::uint8_t { mm, deg, one, count, newton, mpa, percent, kg, kelvin };
+enum class Unit : std::uint8_t { mm, deg, one, count, newton, mpa, percent, kg, kelvin, newton_metre };
 [[nodiscard]] std::string_view suffix(Unit);  // as key names end: "mm", "deg", "", "", "n", "mpa", "percent", …
 
 /// Index of a number in its ledger.

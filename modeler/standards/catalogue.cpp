@@ -105,4 +105,26 @@ const WoodScrewRow* Catalogue::wood_screw(std::string_view designation) const {
   });
 }
 
+const ToolRow* Catalogue::tool(ToolKind kind) const {
+  return first(rows_.tools, [&](const ToolRow& row) { return row.kind == kind; });
+}
+
+const SpeedRow* Catalogue::speed(ToolKind kind, const MaterialRow& material) const {
+  const auto row_for = [&](std::string_view name) {
+    return first(rows_.speeds, [&](const SpeedRow& row) { return row.tool == kind && row.material == name; });
+  };
+  const SpeedRow* own = row_for(material.name);
+  return own != nullptr ? own : row_for(name_of(material.kind));
+}
+
+const TapRow* Catalogue::tap(std::string_view thread) const {
+  const std::string key = thread_key(*this, thread);
+  return first(rows_.taps, [&](const TapRow& row) { return designation_key(row.thread) == key; });
+}
+
+const ShopRow* Catalogue::shop(std::string_view name) const {
+  const std::string key = name_key(name);
+  return first(rows_.shops, [&](const ShopRow& row) { return name_key(row.name) == key; });
+}
+
 }  // namespace visewright::standards

@@ -40,6 +40,10 @@ class Catalogue {
   [[nodiscard]] std::span<const BearingRow> bearings() const { return rows_.bearings; }
   [[nodiscard]] std::span<const MaterialRow> materials() const { return rows_.materials; }
   [[nodiscard]] std::span<const WoodScrewRow> wood_screws() const { return rows_.wood_screws; }
+  [[nodiscard]] std::span<const ToolRow> tools() const { return rows_.tools; }
+  [[nodiscard]] std::span<const SpeedRow> speeds() const { return rows_.speeds; }
+  [[nodiscard]] std::span<const TapRow> taps() const { return rows_.taps; }
+  [[nodiscard]] std::span<const ShopRow> shops() const { return rows_.shops; }
 
   // Every lookup forgives case, spaces, quotes and "×" for "x": "m20", "Tr24 x 5", "1 1/4-5 acme"; null when unknown.
 
@@ -64,6 +68,13 @@ class Catalogue {
   [[nodiscard]] const MaterialRow* material(std::string_view name) const;
   /// "wood screw 6 x 90", or just "6x90".
   [[nodiscard]] const WoodScrewRow* wood_screw(std::string_view designation) const;
+  /// Every kind has its row, so this is never null in the embedded catalogue.
+  [[nodiscard]] const ToolRow* tool(ToolKind) const;
+  /// The row for the material by its name, else that for its kind.
+  [[nodiscard]] const SpeedRow* speed(ToolKind, const MaterialRow&) const;
+  [[nodiscard]] const TapRow* tap(std::string_view thread) const;
+  /// A ready list of tools by its name.
+  [[nodiscard]] const ShopRow* shop(std::string_view name) const;
 
  private:
   explicit Catalogue(Rows rows) : rows_(std::move(rows)) {}

@@ -5,6 +5,7 @@
 #include "standards/catalogue.h"
 #include "standards/readers.h"
 #include "standards/record.h"
+#include "shops_files.h"
 #include "standards_files.h"
 
 namespace visewright::standards {
@@ -83,6 +84,7 @@ base::Result<Catalogue> Catalogue::embedded() {
   std::vector<TextFile> files;
   for (const visewright::embedded::File& file : visewright::embedded::standards())
     files.push_back({file.path, file.text});
+  for (const visewright::embedded::File& file : visewright::embedded::shops()) files.push_back({file.path, file.text});
   return read(files);
 }
 

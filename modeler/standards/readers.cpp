@@ -162,11 +162,65 @@ void read_wood_screw(Record& record, Rows& rows) {
                               .source = record.source()});
 }
 
+constexpr std::array tool_kinds{
+    ToolKind::drill,  ToolKind::flat_bit, ToolKind::hole_saw, ToolKind::cutter,  ToolKind::saw,
+    ToolKind::fretsaw, ToolKind::lathe_tool, ToolKind::grinder, ToolKind::tap,   ToolKind::edge_tool,
+    ToolKind::printer, ToolKind::laser,   ToolKind::punch,    ToolKind::brush,
+};
+
+ToolKind tool_kind(Record& record, std::string_view key) {
+  const std::string said = record.text(key);
+  for (const ToolKind kind : tool_kinds)
+    if (name_of(kind) == said) return kind;
+  record.wrong(key, "it is \"" + said + "\"", "a kind of tool: drill, flat bit, hole saw, …");
+  return ToolKind::drill;
+}
+
+void read_tool(Record& record, Rows& rows) {
+  rows.tools.push_back({.name = record.text("name"),
+                        .kind = tool_kind(record, "kind"),
+                        .machine = record.has("machine") ? record.text("machine") : "",
+                        .smallest = record.length("smallest"),
+                        .largest = record.length("largest"),
+                        .flat_floor = record.yes("flat_floor"),
+                        .centre = record.yes("centre"),
+                        .source = record.source()});
+}
+
+void read_speed(Record& record, Rows& rows) {
+  SpeedRow speed{tool_kind(record, "tool"), {}, record.number("low"), record.number("high"),
+                 record.number("most_per_minute"), record.source()};
+  if (speed.low_m_min > speed.high_m_min) record.wrong("low", "it is above high", "the lower speed first");
+  for (const std::string& material : record.texts("materials")) {
+    speed.material = material;
+    rows.speeds.push_back(speed);
+  }
+}
+
+void read_tap(Record& record, Rows& rows) {
+  rows.taps.push_back({record.text("thread"), record.length("drill"), record.source()});
+}
+
+void read_shop(Record& record, Rows& rows) {
+  rows.shops.push_back({.name = record.text("name"),
+                        .title = record.text("title"),
+                        .machines = record.texts("machines"),
+                        .taps = record.texts("taps"),
+                        .drills = record.lengths("drills"),
+                        .flat_bits = record.lengths("flat_bits"),
+                        .hole_saws = record.lengths("hole_saws"),
+                        .cutters = record.lengths("cutters"),
+                        .print_bed = record.lengths("print_bed"),
+                        .laser_bed = record.lengths("laser_bed")});
+}
+
 constexpr std::array all{
     Reader{"threads", read_thread},       Reader{"nuts", read_nut},
     Reader{"washers", read_washer},       Reader{"no_standard_nut", read_no_standard_nut},
     Reader{"clearances", read_clearance}, Reader{"bearings", read_bearing},
     Reader{"materials", read_material},   Reader{"wood_screws", read_wood_screw},
+    Reader{"tools", read_tool},           Reader{"speeds", read_speed},
+    Reader{"taps", read_tap},             Reader{"shops", read_shop},
 };
 
 }  // namespace

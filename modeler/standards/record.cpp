@@ -130,6 +130,25 @@ units::Length Record::length(std::string_view key) {
   return {};
 }
 
+std::vector<units::Length> Record::lengths(std::string_view key) {
+  std::vector<units::Length> all;
+  const auto* list = typed<reading::Array>(key, "a list of lengths");
+  if (list == nullptr) return all;
+  const units::LengthUnit bare = unit();
+  for (const reading::Value& each : *list) {
+    const auto* said = std::get_if<std::string>(&each.what);
+    const auto number = as_number(each);
+    const auto read = said != nullptr ? units::read_length(*said, std::nullopt, key, each.place).value_or(units::Length())
+                      : number        ? units::length_in(*number, bare)
+                                      : units::Length();
+    if (read > units::Length() && std::isfinite(units::in_mm(read)))
+      all.push_back(read);
+    else
+      wrong(key, "the list holds something else", "lengths above zero");
+  }
+  return all;
+}
+
 Source Record::source() {
   static constexpr std::array<std::string_view, 3> ways{"sighted", "computed", "from memory"};
   Source source{text("standard"), text("known")};

@@ -33,6 +33,8 @@ class Record {
   [[nodiscard]] std::vector<double> numbers(std::string_view key);
   /// A bare number is in the table's `unit`; a text carries its own.
   [[nodiscard]] units::Length length(std::string_view key);
+  /// A list of such lengths; it may be empty.
+  [[nodiscard]] std::vector<units::Length> lengths(std::string_view key);
   [[nodiscard]] units::LengthUnit unit();
   [[nodiscard]] Source source();
 

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "units/quantity.h"
@@ -69,6 +70,7 @@ struct BearingRow {
 };
 
 enum class MaterialKind : std::uint8_t { wood, panel, plastic, metal };
+[[nodiscard]] std::string_view name_of(MaterialKind);
 
 /// Density in g/cm³; modulus along the grain; bending strength, for metals the yield stress and for printed plastics
 /// the strength within a layer; movement in percent of size a percent of moisture, across the grain of wood and along a
@@ -91,6 +93,61 @@ struct WoodScrewRow {
   Source source;
 };
 
+/// What an operation is done with. Saws, planes, files and brushes come in every workshop and have no size here.
+enum class ToolKind : std::uint8_t {
+  drill,
+  flat_bit,
+  hole_saw,
+  cutter,
+  saw,
+  fretsaw,
+  lathe_tool,
+  grinder,
+  tap,
+  edge_tool,
+  printer,
+  laser,
+  punch,
+  brush
+};
+[[nodiscard]] std::string_view name_of(ToolKind);
+
+/// A kind of tool: the sizes it is made in, and the machine it needs, if it is no hand tool. `centre`: it is guided by
+/// a point in its middle, so it needs material there. `flat_floor`: it leaves one.
+struct ToolRow {
+  std::string name;  // "hole saw"
+  ToolKind kind;
+  std::string machine;  // "lathe"; empty when a hand or a hand drill drives it
+  units::Length smallest, largest;
+  bool flat_floor = false, centre = false;
+  Source source;
+};
+
+/// Cutting speed of a kind of tool in a material, by its name or by its kind ("wood"), in metres a minute at the rim,
+/// and the turns a minute that the tool or its shank stands.
+struct SpeedRow {
+  ToolKind tool;
+  std::string material;
+  double low_m_min, high_m_min;
+  double most_per_minute;
+  Source source;
+};
+
+/// The drill that leaves the right hole for a tap.
+struct TapRow {
+  std::string thread;
+  units::Length drill;
+  Source source;
+};
+
+/// A ready list of what a workshop owns. An empty list of sizes means that it has none of them, an empty bed that it
+/// has no such machine.
+struct ShopRow {
+  std::string name, title;
+  std::vector<std::string> machines, taps;
+  std::vector<units::Length> drills, flat_bits, hole_saws, cutters, print_bed, laser_bed;
+};
+
 /// All rows, in the order of the tables.
 struct Rows {
   std::vector<ThreadRow> threads;
@@ -101,6 +158,10 @@ struct Rows {
   std::vector<BearingRow> bearings;
   std::vector<MaterialRow> materials;
   std::vector<WoodScrewRow> wood_screws;
+  std::vector<ToolRow> tools;
+  std::vector<SpeedRow> speeds;
+  std::vector<TapRow> taps;
+  std::vector<ShopRow> shops;
 };
 
 }  // namespace visewright::standards

@@ -1,5 +1,7 @@
 #include "outputs/sample.h"
 
+#include "analysis/analyse.h"
+
 namespace visewright::tests {
 namespace {
 
@@ -83,6 +85,8 @@ Sample::Sample()
   fill_plan();
   fill_parts();
   fill_stock();
+  figures.gears.resize(plan.train.gears.size());
+  figures.moving_mass_kg = analysis::moving_mass_kg(assembly);
   using reasons::judged, reasons::Unit, reasons::Better, reasons::Verdict;
   findings = {judged(backing_finding, 40, 10, Unit::mm, Better::larger, Verdict::fail),
               judged(speed_finding, 100, 60, Unit::count, Better::smaller, Verdict::caution),
@@ -187,6 +191,7 @@ void Sample::fill_parts() {
                     shared(gear),
                     shared(board("spare board", beech, {10, 10, 10}, {12, 12, 12})),
                     shared(bought("mounting screw", steel, "wood screw 6 x 90, \"brass\"", 1, 0.05))};
+  for (const auto& part : assembly.parts) assembly.mass_kg.push_back(parts::mass_kg(*part));
   const auto place = [&](std::uint32_t part, const std::string& name, Group group) {
     assembly::Placed placed;
     placed.part = part;

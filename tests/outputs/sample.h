@@ -41,7 +41,7 @@ struct Sample {
   void set_train(double module_mm);
 
   [[nodiscard]] outputs::Facts facts() const {
-    return {design, plan, assembly, findings, "Bench | one, \"oak\"", "0.1.0", "no date", show, nullptr};
+    return {design, plan, assembly, figures, work, findings, "Bench | one, \"oak\"", "0.1.0", "no date", show, nullptr};
   }
 
   standards::MaterialRow beech, steel, petg;
@@ -49,6 +49,8 @@ struct Sample {
   design::Design design;
   layout::Plan plan;
   assembly::Assembly assembly;
+  analysis::Figures figures;
+  making::Work work;
   std::vector<reasons::Finding> findings;
   units::LengthUnit show = units::LengthUnit::millimetre;
 

@@ -79,6 +79,9 @@ class Reading {
     std::size_t placed = 0;
     for (const Instance* link : file_.all("SHAPE_DEFINITION_REPRESENTATION")) {
       const Instance* shape = file_.step(link, "SHAPE_DEFINITION_REPRESENTATION", 0);
+      // A property of something on a shape, such as its volume, is linked likewise and is no product's shape.
+      const Instance* aspect = file_.step(shape, "PROPERTY_DEFINITION", 2);
+      if (aspect != nullptr && aspect->is("SHAPE_ASPECT") && file_.step(aspect, "SHAPE_ASPECT", 2) != nullptr) continue;
       const Instance* body = file_.step(link, "SHAPE_DEFINITION_REPRESENTATION", 1);
       Product* product = of_definition(file_.step(shape, "PRODUCT_DEFINITION_SHAPE", 2));
       if (product == nullptr || body == nullptr || body->records.empty()) {

@@ -89,6 +89,7 @@ std::string topic_text(const Explanation& explanation, const Topic& topic) {
   for (const reasons::Finding& finding : topic.findings) {
     text += folded("  here: " + reasons::say(finding, explanation.show), 4);
     text += folded("    " + formula_filled(finding, explanation.show), 6);
+    if (!finding.with.empty()) text += folded("    with " + reasons::say_terms(finding, explanation.show), 6);
   }
   return text;
 }
@@ -117,6 +118,7 @@ Json topic_json(const Explanation& explanation, const Topic& topic) {
   for (const reasons::Finding& finding : topic.findings) {
     Json json = finding_json(finding);
     json["because"] = formula_filled(finding, explanation.show);
+    json["with"] = reasons::say_terms(finding, explanation.show);
     findings.push_back(std::move(json));
   }
   return {{"rule", topic.rule->name},      {"meaning", topic.rule->meaning}, {"formula", formula_in_words(*topic.rule)},

@@ -46,6 +46,8 @@ Json finding_json(const reasons::Finding& finding) {
   json["unit"] = unit_word(finding.unit);
   json["better"] = finding.better == reasons::Better::larger ? "larger" : "smaller";
   json["certified"] = finding.certified;
+  json["proved_mm"] = Json::array();
+  for (const auto& [from, to] : finding.proved_mm) json["proved_mm"].push_back(Json::array({number(from), number(to)}));
   json["parts"] = finding.parts;
   json["where"] = where_json(finding.where);
   json["advice"] = finding.advice;

@@ -2,10 +2,11 @@
 
 #include <cmath>
 
+#include "outputs/data/figures_json.h"
 #include "outputs/data/findings_json.h"
 #include "outputs/data/json.h"
 #include "outputs/data/stack.h"
-#include "parts/part.h"
+#include "outputs/data/stock_json.h"
 
 namespace visewright::outputs::data {
 namespace {
@@ -39,9 +40,12 @@ Json mesh_json(const layout::Mesh& mesh) {
   return json;
 }
 
-Json train_json(const layout::Train& train) {
+Json train_json(const layout::Train& train, std::span<const analysis::GearMeasures> measures) {
   Json gears = Json::array(), meshes = Json::array();
-  for (const layout::Gear& gear : train.gears) gears.push_back(gear_json(train, gear));
+  for (std::size_t i = 0; i < train.gears.size(); ++i) {
+    gears.push_back(gear_json(train, train.gears[i]));
+    if (i < measures.size()) add_gear_measures(gears.back(), measures[i]);
+  }
   for (const layout::Mesh& mesh : train.meshes) meshes.push_back(mesh_json(mesh));
   Json json;
   json["module_mm"] = mm(train.module);
@@ -88,26 +92,11 @@ Json stack_json(const layout::Plan& plan) {
   return layers;
 }
 
-/// The coefficients that were assumed, under the names by which the design may set them.
-Json assumptions_json(const Facts& facts) {
-  constexpr std::string_view table = "assume.";
-  Json json = Json::object();
-  for (const reasons::Number& n : facts.plan.ledger.numbers()) {
-    const bool settable = n.name.starts_with(table);
-    if (!settable && n.basis != reasons::Basis::assumed) continue;
-    json[key(settable ? std::string_view(n.name).substr(table.size()) : n.name, n.unit)] = number(n.value);
-  }
-  const design::Assume& assume = facts.design.assume;
-  if (assume.thread_friction) json["thread_friction"] = number(assume.thread_friction->value);
-  if (assume.collar_friction) json["collar_friction"] = number(assume.collar_friction->value);
-  if (assume.mesh_efficiency) json["mesh_efficiency"] = number(assume.mesh_efficiency->value);
-  return json;
-}
-
 Json sizes_json(const Facts& facts) {
   const layout::Plan& plan = facts.plan;
+  const analysis::Figures& figures = facts.figures;
   Json json;
-  json["train"] = train_json(plan.train);
+  json["train"] = train_json(plan.train, figures.gears);
   json["spacing_mm"] = mm(plan.train.spacing);
   json["parity"] = plan.train.gears.size() % 2 == 1 ? "odd" : "even";
   json["screw"] = screw_json(plan.screw);
@@ -118,9 +107,19 @@ Json sizes_json(const Facts& facts) {
   json["projection"] = {{"shut_mm", mm(plan.use.projection_shut)}, {"grip_out_mm", mm(plan.use.projection_grip_out)}};
   json["free_depth_mm"] = mm(plan.use.free_depth);
   json["clear_width_mm"] = mm(plan.use.clear_width);
-  json["moving_mass_kg"] = number(moving_mass_kg(facts.assembly));
+  json["moving_mass_kg"] = number(figures.moving_mass_kg);
   json["stack"] = stack_json(plan);
-  json["assumptions"] = assumptions_json(facts);
+  json["drive"] = drive_json(figures.drive);
+  json["screws"] = screws_json(figures.screws);
+  json["droop_mm"] = number(figures.droop.own.sum_mm);
+  json["droop"] = droop_json(figures.droop);
+  json["jaws"] = jaws_json(figures.jaws);
+  json["movement"] = movement_json(figures.movement);
+  json["strength"] = strength_json(figures.strength);
+  json["not_in_strength"] = left_out_json(figures.left_out);
+  json["spacing_error"] = spacing_json(figures.spacing);
+  json["stock"] = stock_json(facts.work.cutting);
+  json["assumptions"] = assumptions_json(plan.ledger);
   return json;
 }
 
@@ -133,14 +132,6 @@ double nearest_tooth_deg(const layout::Gear& gear) {
   // Judged on rounded values: a phase of half a tooth must not change sides with the processor.
   if (std::round(rest * 1e9) > std::round(pitch / 2 * 1e9)) rest -= pitch;
   return rest;
-}
-
-double moving_mass_kg(const assembly::Assembly& assembly) {
-  double mass = 0;
-  for (const assembly::Placed& placed : assembly.placed) {
-    if (placed.group != assembly::Group::fixed) mass += parts::mass_kg(*assembly.parts[placed.part]);
-  }
-  return mass;
 }
 
 std::string size_json(const Facts& facts) {

@@ -17,9 +17,6 @@ inline constexpr std::string_view size_schema = "visewright.size/1";
 /// exactly between two teeth counts as the positive one.
 [[nodiscard]] double nearest_tooth_deg(const layout::Gear&);
 
-/// Everything that moves with the front jaw, turning parts included, kg.
-[[nodiscard]] double moving_mass_kg(const assembly::Assembly&);
-
 [[nodiscard]] std::string size_json(const Facts&);
 [[nodiscard]] base::Result<std::vector<File>> write_size(const Facts&, base::Watcher&);
 

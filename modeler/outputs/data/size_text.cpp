@@ -1,5 +1,7 @@
 #include "outputs/data/size_text.h"
 
+#include "fitup/rules.h"
+#include "outputs/data/figures_text.h"
 #include "outputs/data/findings_json.h"
 #include "outputs/data/items.h"
 #include "outputs/data/lines.h"
@@ -114,7 +116,7 @@ std::string mass_table(const assembly::Assembly& assembly) {
     double& group = placed.group == assembly::Group::fixed    ? fixed
                     : placed.group == assembly::Group::moving ? moving
                                                               : turning;
-    group += parts::mass_kg(part);
+    group += assembly.mass_kg[placed.part];
   }
   const auto kg = [](double mass) { return units::write_number(mass, 2) + " kg"; };
   return table({{"mass", ""},
@@ -133,6 +135,22 @@ std::string findings_text(const Facts& facts) {
   return text;
 }
 
+/// The gaps that a maker asks for, in their order; then what is not well; then what was proved.
+std::string checked_text(const Facts& facts) {
+  std::string text;
+  for (const reasons::Rule* rule : fitup::named_gaps())
+    for (const reasons::Finding& finding : facts.findings)
+      if (finding.rule == rule) text += folded(reasons::say(finding, facts.show), 6);
+  const Counts found = counts(facts.findings);
+  text += "\n" + std::to_string(found.fail) + " fail, " + std::to_string(found.caution) + (found.caution == 1 ? " caution\n" : " cautions\n");
+  std::size_t proved = 0;
+  for (const reasons::Finding& finding : sorted(facts.findings)) {
+    if (finding.certified && finding.verdict == reasons::Verdict::pass) ++proved;
+    if (finding.verdict != reasons::Verdict::pass) text += folded(reasons::say(finding, facts.show), 6);
+  }
+  return text + std::to_string(found.pass) + " pass, " + std::to_string(proved) + " of them proved over the whole travel; --json lists them all\n";
+}
+
 std::string closing_words(const Facts& facts) {
   const std::string notice = failing_notice(facts.findings);
   return (notice.empty() ? std::string() : folded(notice, 2)) + folded(planning_note, 0);
@@ -143,11 +161,11 @@ std::string closing_words(const Facts& facts) {
 std::string size_text(const Facts& facts) {
   return heading(facts) + "\n" + train_line(facts) + gear_table(facts) + "\n" + mesh_table(facts) + "\n" +
          parity_line(facts.plan) + screw_lines(facts) + "\n" + stack_table(facts) + "\n" + use_table(facts) + "\n" +
-         mass_table(facts.assembly) + "\n" + findings_text(facts) + "\n" + closing_words(facts);
+         mass_table(facts.assembly) + "\n" + figures_text(facts) + "\n" + findings_text(facts) + "\n" + closing_words(facts);
 }
 
 std::string check_text(const Facts& facts) {
-  return heading(facts) + "\n" + findings_text(facts) + "\n" + closing_words(facts);
+  return heading(facts) + "\n" + checked_text(facts) + "\n" + closing_words(facts);
 }
 
 }  // namespace visewright::outputs::data

@@ -1,30 +1,16 @@
 #include "outputs/exchange/assembly_step.h"
 
-#include <algorithm>
-#include <array>
 #include <map>
 #include <string>
 
-#include "kernel/step_document.h"
 #include "outputs/data/items.h"
+#include "outputs/exchange/step_products.h"
 #include "solids/solid_set.h"
 
 namespace visewright::outputs::exchange {
 namespace {
 
 using kernel::StepDocument;
-
-kernel::Colour colour(const standards::MaterialRow& material) {
-  return {static_cast<float>(material.red), static_cast<float>(material.green), static_cast<float>(material.blue)};
-}
-
-std::vector<std::string> description(const Facts& facts) {
-  std::vector<std::string> lines{std::string(facts.title), "twin-screw bench vise; lengths in millimetres; for planning"};
-  const auto fails = std::count_if(facts.findings.begin(), facts.findings.end(),
-                                   [](const reasons::Finding& f) { return f.verdict == reasons::Verdict::fail; });
-  if (fails > 0) lines.push_back(std::to_string(fails) + " findings fail: do not build from this file");
-  return lines;
-}
 
 class Tree {
  public:
@@ -61,7 +47,7 @@ class Tree {
     std::string item = data::part_item(facts_.assembly, part);
     if (item.empty()) item = "standing " + std::to_string(++standing_);
     if (bodies.size() == 1) {
-      known = document_.add_product(item, name, bodies[0].solid, colour(*bodies[0].material), bodies[0].material->name);
+      known = add(document_, item, name, bodies[0]);
       return *known;
     }
     known = document_.add_assembly(item, name);
@@ -69,7 +55,7 @@ class Tree {
       // Equal members share an item in the bill; here each body is a product, since work after the joint may differ.
       const std::string number = numbers[i].empty() ? item : numbers[i];
       const std::string id = unused(number);
-      const auto body = document_.add_product(id, bodies[i].name, bodies[i].solid, colour(*bodies[i].material), bodies[i].material->name);
+      const auto body = add(document_, id, bodies[i].name, bodies[i]);
       document_.place(*known, body, {}, bodies[i].name);
     }
     return *known;
@@ -92,10 +78,10 @@ class Tree {
 
 base::Result<std::vector<File>> write_assembly(const Facts& facts, base::Watcher& watcher) {
   watcher.step("writing the STEP file", 0.9);
-  StepDocument document({"assembly.step", description(facts), std::string(facts.header_time), "visewright " + std::string(facts.program_version)});
+  StepDocument document(header(facts, "assembly.step", "twin-screw bench vise"));
   Tree tree(facts, document);
   for (const auto& placed : facts.assembly.placed) tree.place(placed, facts.pose);
-  auto bytes = document.to_bytes(facts.step_schema == StepSchema::ap214 ? kernel::Schema::ap214 : kernel::Schema::ap242);
+  auto bytes = document.to_bytes(schema(facts));
   if (!bytes) return base::passed_on(std::move(bytes.error()));
   return std::vector<File>{{"assembly.step", std::move(*bytes), "the whole vise as solids, ISO 10303-21", std::nullopt}};
 }
