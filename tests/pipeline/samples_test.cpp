@@ -53,7 +53,10 @@ TEST(SamplesSlow, AreWhatTheDemoWrites) {
   job.folder = (scratch.path() / "vise").string();
   const auto made = pipeline::make(job, silence);
   ASSERT_TRUE(made) << made.error().front().wrong;
-  for (const std::string name : {"bill_of_materials.csv", "bill_of_materials.md", "bill_of_materials.json", "findings.json", "plan.json", "size.json"}) {
+  for (const std::string name : {"bill_of_materials.csv", "bill_of_materials.md", "bill_of_materials.json", "findings.json", "plan.json", "size.json",
+                                 "papers/order-of-work.md", "papers/cut-list.md", "papers/hardware.md", "papers/setting-out.svg",
+                                 "papers/templates/cover-back.svg", "papers/templates/cover-back.dxf", "papers/templates/master-hole-pattern.svg",
+                                 "papers/drawings/section-through-a-drive-screw-1.svg"}) {
     const std::string kept = bytes_of(samples + "/" + name);
     ASSERT_FALSE(kept.empty()) << name;
     EXPECT_EQ(difference(kept, bytes_of(job.folder + "/" + name)), "") << name;
