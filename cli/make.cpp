@@ -6,6 +6,7 @@ namespace visewright::cli {
 
 void add_make(CLI::App& program, Call& call) {
   using pipeline::Grip;
+  using pipeline::Paper;
   using pipeline::StepSchema;
   const auto job = std::make_shared<pipeline::MakeJob>();
   CLI::App* command = new_command(program, call, "make", "Write the model, papers, prints and lists into a folder");
@@ -26,6 +27,10 @@ void add_make(CLI::App& program, Call& call) {
       *command, "--grip", {"folded", "out"},
       [job](const std::string& how) { job->grip = how == "out" ? Grip::out : Grip::folded; },
       "How the wheels' grips stand in the model; folded when left out");
+  add_choice(
+      *command, "--paper", {"a4", "a3", "letter"},
+      [job](const std::string& name) { job->paper = name == "a3" ? Paper::a3 : name == "letter" ? Paper::letter : Paper::a4; },
+      "Paper for the full-size sheets; a4 when left out");
   add_show(*command, job->show);
   command->callback([job, &call] {
     call.design = job->design;

@@ -21,6 +21,9 @@ namespace visewright::outputs {
 /// Which application protocol STEP files follow.
 enum class StepSchema : std::uint8_t { ap214, ap242 };
 
+/// What full-size sheets are printed on.
+enum class Paper : std::uint8_t { a4, a3, letter };
+
 /// All views; whoever fills it keeps what they point at. `header_time` is the text that file headers carry in place of
 /// a clock, so that the same design gives the same bytes. `show` is the unit of lengths that a person reads; keys of
 /// the data files name their own. `solids` is null unless an output asked for them.
@@ -36,6 +39,7 @@ struct Facts {
   const solids::SolidSet* solids = nullptr;
   assembly::Pose pose{};  // at which pictures and the assembly file show the vise
   StepSchema step_schema = StepSchema::ap214;
+  Paper paper = Paper::a4;
 };
 
 }  // namespace visewright::outputs

@@ -48,11 +48,15 @@ struct CheckJob {
 enum class StepSchema { ap214, ap242 };
 enum class Grip { folded, out };
 
+/// What full-size sheets are printed on.
+enum class Paper : std::uint8_t { a4, a3, letter };
+
 struct MakeJob {
   std::string design, folder;
   StepSchema schema = StepSchema::ap214;
   std::optional<std::string> opening;  // as typed; a bare number is in the design's unit
   Grip grip = Grip::folded;
+  Paper paper = Paper::a4;
   std::optional<units::LengthUnit> show;
   bool json = false;
 };

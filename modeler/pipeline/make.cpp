@@ -53,6 +53,7 @@ base::Result<Answer> make(const MakeJob& job, base::Watcher& watcher) {
   const auto shown = pose(job, **study);
   if (!shown) return base::passed_on(shown.error());
   all.pose = *shown;
+  all.paper = job.paper == Paper::a3 ? outputs::Paper::a3 : job.paper == Paper::letter ? outputs::Paper::letter : outputs::Paper::a4;
   all.step_schema = job.schema == StepSchema::ap214 ? outputs::StepSchema::ap214 : outputs::StepSchema::ap242;
   auto files = written(all, watcher);
   if (!files) return base::passed_on(std::move(files.error()));

@@ -34,7 +34,7 @@ std::array<double, 4> bars(const Picture& p) {
 }
 
 TEST(PapersPdfSlow, TheBarsAreTrueOnEveryPaper) {
-  using outputs::papers::Paper;
+  using outputs::Paper;
   const std::pair<Paper, std::pair<double, double>> papers[] = {{Paper::a4, {210, 297}}, {Paper::a3, {297, 420}}, {Paper::letter, {215.9, 279.4}}};
   for (const auto& [paper, size] : papers) {
     const Papers made(preset("small-instrument-bench"), {paper, {}});
@@ -52,7 +52,7 @@ TEST(PapersPdfSlow, TheBarsAreTrueOnEveryPaper) {
 }
 
 TEST(PapersPdfSlow, ACorrectionStretchesWhatIsDrawn) {
-  const Papers made(preset("small-instrument-bench"), {outputs::papers::Paper::a4, {1.02, 0.99}});
+  const Papers made(preset("small-instrument-bench"), {outputs::Paper::a4, {1.02, 0.99}});
   const auto [across, across_inch, up, up_inch] = bars(made.page("nut-bar-front.pdf", 2));
   EXPECT_NEAR(across, 102, 0.1);
   EXPECT_NEAR(across_inch, 1.02 * 101.6, 0.1);
@@ -68,7 +68,7 @@ struct Laid {
 };
 
 Laid laid(const Papers& made, const std::string& name, const geometry::Box& content) {
-  Laid l{outputs::papers::tiling(content, outputs::papers::Paper::a4, {}), {}};
+  Laid l{outputs::papers::tiling(content, outputs::Paper::a4, {}), {}};
   for (int i = 0; i < l.tiles.columns * l.tiles.rows; ++i) l.pages.push_back(made.page(name, i + 2));
   return l;
 }
@@ -141,7 +141,7 @@ TEST(PapersPdfSlow, TheSvgShowsWhatThePdfShows) {
   const std::string& svg = made.bytes("nut-bar-front.svg");
   ASSERT_TRUE(std::regex_search(svg, box, std::regex("viewBox=\"(-?[0-9.]+) (-?[0-9.]+) ")));
   const double left = std::stod(box[1]), top = std::stod(box[2]);
-  const outputs::papers::Tiling tiles = outputs::papers::tiling(content_of(made.facts(), "nut bar, front"), outputs::papers::Paper::a4, {});
+  const outputs::papers::Tiling tiles = outputs::papers::tiling(content_of(made.facts(), "nut bar, front"), outputs::Paper::a4, {});
   // The sheet's origin in both pictures.
   const Point in_svg{-px * left, -px * top};
   const Point in_pdf{px * (window_on_page.x - tiles.first.low.x), from_pdf.height - px * (window_on_page.y - tiles.first.low.y)};

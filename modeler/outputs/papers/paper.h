@@ -2,14 +2,10 @@
 #pragma once
 
 #include <array>
-#include <cstdint>
+
+#include "outputs/facts.h"
 
 namespace visewright::outputs::papers {
-
-enum class Paper : std::uint8_t { a4, a3, letter };
-
-/// The sheet of paper that is printed on when nobody says otherwise.
-inline constexpr Paper usual_paper = Paper::a4;
 
 struct PaperSize {
   double width_mm, height_mm;  // upright

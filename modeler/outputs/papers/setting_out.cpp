@@ -110,7 +110,7 @@ base::Result<std::vector<File>> write_setting_out(const Facts& facts, base::Watc
   const std::vector<RodMark> marks = rod_marks(facts.plan);
   const Sheet sheet = rod_sheet(facts, marks);
   const PageWords words{sheet.title, data::failing_notice(facts.findings), std::string(facts.title) + ", visewright " + std::string(facts.program_version)};
-  auto pages = pdf(full_size_pages(sheet, words, usual_paper), {sheet.title, std::string(facts.header_time), "visewright"});
+  auto pages = pdf(full_size_pages(sheet, words, facts.paper), {sheet.title, std::string(facts.header_time), "visewright"});
   if (!pages) return base::passed_on(std::move(pages.error()));
   const Sheet with_words = with_legend(sheet);
   return std::vector<File>{

@@ -70,7 +70,7 @@ base::Result<std::vector<File>> templates(const Facts& facts, const Print& print
 }
 
 base::Result<std::vector<File>> write_templates(const Facts& facts, base::Watcher& watcher) {
-  return templates(facts, {}, watcher);
+  return templates(facts, {facts.paper, {}}, watcher);
 }
 
 }  // namespace visewright::outputs::papers

@@ -12,7 +12,7 @@ namespace visewright::outputs::papers {
 
 /// What to print on, and what to correct of the printer.
 struct Print {
-  Paper paper = usual_paper;
+  Paper paper = Paper::a4;
   Correction correction{};
 };
 
