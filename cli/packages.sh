@@ -9,7 +9,7 @@ visewright_build_packages=(
   libcairo2-dev libpugixml-dev libpolyclipping-dev fonts-dejavu-core
 )
 visewright_test_packages=(libgtest-dev libgmock-dev libbenchmark-dev python3 python3-jsonschema
-  poppler-utils python3-ezdxf librsvg2-bin libxml2-utils)
+  poppler-utils python3-ezdxf librsvg2-bin libxml2-utils admesh)
 
 # install_missing PACKAGE…: installs what dpkg does not know as installed; needs no network when all is there.
 install_missing() {

@@ -5,6 +5,7 @@
 #include "outputs/data/plan_json.h"
 #include "outputs/data/size_json.h"
 #include "outputs/exchange/assembly_step.h"
+#include "outputs/handoff/pack.h"
 #include "outputs/papers/drawings.h"
 #include "outputs/papers/exploded.h"
 #include "outputs/papers/picture.h"
@@ -27,6 +28,7 @@ std::span<const Output> all() {
       {"exploded view", "papers", true, papers::write_exploded},
       {"shop lists", "papers", false, papers::write_shop_lists},
       {"setting-out rod", "papers", false, papers::write_setting_out},
+      {"handoff", "handoff", true, handoff::write_handoff},
   };
   return outputs;
 }

@@ -103,11 +103,16 @@ TEST(MakeStepSlow, HasOneSoundTreeInMillimetres) {
 
   // Contexts may be written once a shape; all must name the same unit of length, a millimetre.
   std::set<std::string> lengths;
-  for (const readers::Instance* unit : file.all("LENGTH_UNIT")) {
-    const readers::Record* si = unit->find("SI_UNIT");
-    ASSERT_NE(si, nullptr);
-    for (const readers::Value& word : si->values)
-      if (word.kind == readers::Value::Kind::enumeration) lengths.insert(word.text);
+  for (const readers::Instance* context : file.all("GLOBAL_UNIT_ASSIGNED_CONTEXT")) {
+    for (const readers::Value& value : readers::parameter(context->find("GLOBAL_UNIT_ASSIGNED_CONTEXT"), 0).items) {
+      const readers::Instance* unit = file.at(value);
+      ASSERT_NE(unit, nullptr);
+      if (!unit->is("LENGTH_UNIT")) continue;  // densities have a centimetre of their own, outside the contexts
+      const readers::Record* si = unit->find("SI_UNIT");
+      ASSERT_NE(si, nullptr);
+      for (const readers::Value& word : si->values)
+        if (word.kind == readers::Value::Kind::enumeration) lengths.insert(word.text);
+    }
   }
   EXPECT_EQ(lengths, (std::set<std::string>{"MILLI", "METRE"}));
 
