@@ -2,6 +2,7 @@
 
 #include "analysis/drive.h"
 #include "analysis/rules_use.h"
+#include "analysis/steel.h"
 
 namespace visewright::analysis {
 namespace {
@@ -57,7 +58,7 @@ void judge_droop(const Plan& plan, const Figures& figures, std::vector<reasons::
               {"mass", figures.moving_mass_kg, Unit::kg}};
   out.push_back(std::move(own));
   const double yield = plan.assume.screw_yield.value;
-  auto lean = judged(rules::leaned_on, droop.lean_mpa, yield / 1.5, Unit::mpa, Better::smaller,
+  auto lean = judged(rules::leaned_on, droop.lean_mpa, yield / steel::safety, Unit::mpa, Better::smaller,
                      droop.lean_mpa > yield ? Verdict::fail : Verdict::caution, {"lead screw"},
                      reasons::Where{plan.use.opening_max.mm(), false, {}});
   lean.with = {{"lean", plan.assume.lean_force.value, Unit::newton}, {"droop then", droop.leaned_on.sum_mm, Unit::mm},

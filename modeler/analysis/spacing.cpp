@@ -6,6 +6,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "analysis/gear_name.h"
 #include "analysis/spacing_rules.h"
 #include "formulas/statistics.h"
 #include "layout/spur.h"
@@ -23,8 +24,6 @@ using reasons::Verdict;
 
 constexpr double most_failing_percent = 1;
 constexpr std::array<std::string_view, 3> followers{"rear jaw", "cover", "gear layer"};
-
-std::string gear_name(std::size_t index) { return "gear " + std::to_string(index + 1); }
 
 formulas::Marking formula_marking(Marking marking) {
   switch (marking) {

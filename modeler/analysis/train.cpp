@@ -2,6 +2,7 @@
 
 #include <numbers>
 
+#include "analysis/gear_name.h"
 #include "analysis/rules.h"
 #include "analysis/rules_use.h"
 #include "layout/spur.h"
@@ -18,8 +19,6 @@ using reasons::Unit;
 using reasons::Verdict;
 
 constexpr double least_contact_ratio = 1.1, least_tip_clearance = 0.125, least_tip_modules = 0.25;
-
-std::string gear_name(std::size_t index) { return "gear " + std::to_string(index + 1); }
 
 struct Worst {
   double value = 0;
