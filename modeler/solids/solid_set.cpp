@@ -36,14 +36,14 @@ base::Result<kernel::Solid> shaped(const parts::Body& body, std::string_view lab
 }
 
 /// No solid leaves that is not one valid, closed piece with the volume we worked out ourselves.
-base::Result<BodySolid> passed(BodySolid body, const std::string& label) {
+base::Result<BodySolid> passed(BodySolid body, double agreement, const std::string& label) {
   const auto refuse = [&](const std::string& what) {
     return base::fault(base::Cause::geometry, label, what, "two operations of this part get in each other's way; look at its sizes");
   };
   if (body.measures.solids != 1) return refuse("the work leaves " + std::to_string(body.measures.solids) + " pieces instead of one");
   if (!body.measures.valid || !body.measures.closed) return refuse("the solid is not closed");
   const double difference = std::abs(body.measures.volume_mm3 - body.own_volume_mm3);
-  if (difference > volume_agreement * body.own_volume_mm3)
+  if (difference > agreement * body.own_volume_mm3)
     return refuse("the solid's volume is " + units::write_number(body.measures.volume_mm3, 3) + " mm³, worked out " +
                   units::write_number(body.own_volume_mm3, 3) + " mm³");
   return body;
@@ -67,7 +67,9 @@ base::Result<BodySolid> solid_of(const parts::Body& body, const std::string& par
   if (!made) return base::passed_on(std::move(made.error()));
   auto measured = kernel::measures(*made, label);
   if (!measured) return base::passed_on(std::move(measured.error()));
-  return passed(BodySolid{body.name, body.material, *made, *measured, parts::volume_mm3(body)}, label);
+  const bool flanks = body.piece && std::holds_alternative<parts::Printed>(body.piece->stock);
+  return passed(BodySolid{body.name, body.material, *made, *measured, parts::volume_mm3(body)},
+                flanks ? volume_agreement_of_flanks : volume_agreement, label);
 }
 
 base::Result<SolidSet> SolidSet::of(std::span<const std::shared_ptr<const parts::Part>> all_parts, base::Watcher& watcher) {
